@@ -1,0 +1,97 @@
+package org.limedry.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.limedry.cli.command.Commands;
+import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.problem.BadInputException;
+import org.limedry.cli.problem.InputProblem;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+
+/** Entry point: runs one command and turns every way of ending into an exit code. */
+public final class Main {
+    private final RootCommand root = new RootCommand();
+    private final PrintWriter err;
+    private final CommandLine commandLine;
+
+    private Main(List<? extends Callable<Integer>> commands, PrintWriter out, PrintWriter err) {
+        this.err = err;
+        commandLine = new CommandLine(root);
+        commands.forEach(commandLine::addSubcommand);
+        commandLine.setOut(out);
+        commandLine.setErr(err);
+        commandLine.setParameterExceptionHandler((e, args) -> badUsage(e));
+        commandLine.setExecutionExceptionHandler((e, command, parsed) -> failed(e));
+    }
+
+    /** Runs the command line of the process and ends the process. */
+    public static void main(String[] args) {
+        // Charts are drawn into files; no display is needed or wanted.
+        System.setProperty("java.awt.headless", "true");
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(args, out, err));
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param args the command line
+     * @param out where results go
+     * @param err where problems go, one line each
+     * @return the exit code, see {@link ExitCode}
+     */
+    static int run(String[] args, PrintWriter out, PrintWriter err) {
+        return run(Commands.all(), args, out, err);
+    }
+
+    /** Runs one command out of those given. */
+    static int run(List<? extends Callable<Integer>> commands, String[] args, PrintWriter out, PrintWriter err) {
+        Main main = new Main(commands, out, err);
+        try {
+            return main.commandLine.execute(args);
+        } catch (Throwable e) { // memory or stack exhausted: picocli hands on exceptions, not errors
+            return main.internalError(e);
+        } finally {
+            out.flush();
+            err.flush();
+        }
+    }
+
+    private int badUsage(ParameterException e) {
+        String command = e.getCommandLine().getCommandSpec().qualifiedName();
+        String problem = String.valueOf(e.getMessage()).strip().replaceAll("\\s*\\R\\s*", " ");
+        err.println("error: " + problem + "; see " + command + " --help");
+        return ExitCode.BAD_INPUT.code();
+    }
+
+    private int failed(Exception e) {
+        if (e instanceof BadInputException bad) {
+            bad.problems().stream().map(InputProblem::text).forEach(text -> err.println("error: " + text));
+            return ExitCode.BAD_INPUT.code();
+        }
+        if (e instanceof IOException || e instanceof UncheckedIOException) {
+            err.println("error: reading or writing failed: " + e.getMessage());
+            showStackTrace(e);
+            return ExitCode.UNFINISHED.code();
+        }
+        return internalError(e);
+    }
+
+    private int internalError(Throwable e) {
+        err.println("internal error (please report): " + e);
+        showStackTrace(e);
+        return ExitCode.INTERNAL_ERROR.code();
+    }
+
+    private void showStackTrace(Throwable e) {
+        if (root.wantsStackTrace()) {
+            e.printStackTrace(err);
+        }
+    }
+}

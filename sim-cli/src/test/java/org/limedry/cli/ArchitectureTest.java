@@ -1,0 +1,53 @@
+package org.limedry.cli;
+
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The floors of the command. */
+@AnalyzeClasses(packages = "org.limedry.cli", importOptions = ImportOption.DoNotIncludeTests.class)
+final class ArchitectureTest {
+    @ArchTest
+    static final ArchRule EACH_FLOOR_USES_ONLY_THOSE_BELOW = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("org.limedry.cli..")
+            .withOptionalLayers(true)
+            .layer("entry")
+            .definedBy("org.limedry.cli")
+            .layer("command")
+            .definedBy("org.limedry.cli.command..")
+            .layer("verify")
+            .definedBy("org.limedry.cli.verify..")
+            .layer("report")
+            .definedBy("org.limedry.cli.report..")
+            .layer("chart")
+            .definedBy("org.limedry.cli.chart..")
+            .layer("site")
+            .definedBy("org.limedry.cli.site..")
+            .layer("readings")
+            .definedBy("org.limedry.cli.readings..")
+            .layer("problem")
+            .definedBy("org.limedry.cli.problem..")
+            .whereLayer("entry")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("command")
+            .mayOnlyBeAccessedByLayers("entry")
+            .whereLayer("verify")
+            .mayOnlyBeAccessedByLayers("command")
+            .whereLayer("report")
+            .mayOnlyBeAccessedByLayers("command")
+            .whereLayer("chart")
+            .mayOnlyBeAccessedByLayers("command", "report")
+            .whereLayer("site")
+            .mayOnlyBeAccessedByLayers("command", "report", "chart")
+            .whereLayer("readings")
+            .mayOnlyBeAccessedByLayers("command", "verify", "report", "chart", "site")
+            .ensureAllClassesAreContainedInArchitecture();
+
+    @ArchTest
+    static final ArchRule PACKAGES_HAVE_NO_CYCLES =
+            slices().matching("org.limedry.cli.(*)..").should().beFreeOfCycles();
+}
