@@ -1,0 +1,33 @@
+package org.limedry.lime;
+
+import org.limedry.material.Material;
+import org.limedry.units.Check;
+
+/**
+ * A mixed mortar as a coat needs it.
+ *
+ * @param name what the user calls the mix; not blank
+ * @param material its one set of functions for life, fresh and hardened; free saturation is free water / 0.97
+ * @param freeWaterKgPerM3 water to be dried or bound when laid, kg/m3; above 0
+ * @param calciumHydroxideKgPerM3 lime that can still carbonate, kg/m3; at least 0
+ * @param boundWaterKgPerM3 water that the hydraulic part will have bound in the end, kg/m3; at least 0
+ * @param settingActivationJPerMol activation energy of setting for the equivalent age, J/mol; above 0
+ * @param carbonationMPerSqrtS depth coefficient of a drained coat in outdoor air, m/s^0.5; at least 0
+ */
+public record CoatMortar(
+        String name,
+        Material material,
+        double freeWaterKgPerM3,
+        double calciumHydroxideKgPerM3,
+        double boundWaterKgPerM3,
+        double settingActivationJPerMol,
+        double carbonationMPerSqrtS) {
+    public CoatMortar {
+        Check.notBlank(name, "name");
+        Check.positive(freeWaterKgPerM3, "freeWaterKgPerM3", "kg/m3");
+        Check.nonNegative(calciumHydroxideKgPerM3, "calciumHydroxideKgPerM3", "kg/m3");
+        Check.nonNegative(boundWaterKgPerM3, "boundWaterKgPerM3", "kg/m3");
+        Check.positive(settingActivationJPerMol, "settingActivationJPerMol", "J/mol");
+        Check.nonNegative(carbonationMPerSqrtS, "carbonationMPerSqrtS", "m/s^0.5");
+    }
+}

@@ -1,0 +1,5 @@
+/** Mixes and their water, coats, hydraulic set, carbonation, readiness rules, and the watches for too fast, too cold and frost. */
+@NullMarked
+package org.limedry.lime;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,23 @@
+package org.limedry.simulation;
+
+import org.limedry.units.Check;
+
+/**
+ * Grid and tolerance of a run.
+ *
+ * @param tolerance relative tolerance of a step; in (0, 0.1]
+ * @param gridFactor cells against the ordinary grid: 2 halves every cell; in (0, 32]
+ * @param maxStepS longest step, s; above 0
+ */
+public record Accuracy(double tolerance, double gridFactor, double maxStepS) {
+    /** Returns the ordinary accuracy: about 1 % in litres. */
+    public static Accuracy ordinary() {
+        return new Accuracy(1e-3, 1.0, 3600.0);
+    }
+
+    public Accuracy {
+        Check.inOpenClosed(tolerance, 0.0, 0.1, "tolerance", "");
+        Check.inOpenClosed(gridFactor, 0.0, 32.0, "gridFactor", "");
+        Check.positive(maxStepS, "maxStepS", "s");
+    }
+}

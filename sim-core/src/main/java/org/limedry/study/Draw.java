@@ -1,0 +1,26 @@
+package org.limedry.study;
+
+import java.util.Map;
+import org.limedry.units.Check;
+
+/**
+ * One way the unknowns may lie: for each key of an {@link Uncertain} the chance that the truth is lower.
+ *
+ * @param quantiles by key; each in [0, 1]; a key left out is at its likely value
+ */
+public record Draw(Map<String, Double> quantiles) {
+    public Draw {
+        quantiles = Map.copyOf(quantiles);
+        quantiles.forEach((key, value) -> Check.inClosed(value, 0.0, 1.0, key, ""));
+    }
+
+    /** Returns the draw with every unknown at its likely value. */
+    public static Draw likely() {
+        return new Draw(Map.of());
+    }
+
+    /** Returns the quantile of {@code key}; one half is the likely value. */
+    public double quantile(String key) {
+        return quantiles.getOrDefault(key, 0.5);
+    }
+}
