@@ -72,7 +72,18 @@ final class ArchitectureTest {
             .accessField(System.class, "err")
             .orShould()
             .dependOnClassesThat()
-            .resideInAnyPackage("java.util.logging..", "java.lang.System$Logger");
+            .resideInAnyPackage("java.util.logging..")
+            .orShould()
+            .dependOnClassesThat()
+            .areAssignableTo(System.Logger.class);
+
+    @ArchTest
+    static final ArchRule NO_LIBRARY_BUT_THE_NAMED = classes()
+            .that()
+            .resideInAnyPackage(OURS)
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("java..", "org.limedry..", "org.apache.commons.math3..", "org.jspecify.annotations..");
 
     @ArchTest
     static final ArchRule NO_CLOCK =
