@@ -1,0 +1,130 @@
+package org.limedry.wall;
+
+import org.limedry.numerics.Rodas3;
+
+/**
+ * Exchange of one face in the course of a step: flows, their slopes, and what passed.
+ *
+ * <p>All flows are per m2 of face and positive into the wall, run-off positive away from it.
+ */
+public final class FaceExchange {
+    private final Face face = new Face();
+    private final double latentHeatJPerKg;
+    private final Rodas3.Integral vapourIntegral = new Rodas3.Integral();
+    private final Rodas3.Integral runOffIntegral = new Rodas3.Integral();
+
+    private double vapour;
+    private double heat;
+    private double runOff;
+    private double vapourByLog;
+    private double vapourByCelsius;
+    private double heatByLog;
+    private double heatByCelsius;
+    private double runOffByLog;
+    private double stepVapour;
+    private double stepRunOff;
+
+    FaceExchange(double latentHeatJPerKg) {
+        this.latentHeatJPerKg = latentHeatJPerKg;
+    }
+
+    /** Returns what the face exchanges with. */
+    public Face face() {
+        return face;
+    }
+
+    /** Returns the vapour taken up by the face over the accepted step, kg/m2; negative when it dries. */
+    public double stepVapourKgPerM2() {
+        return stepVapour;
+    }
+
+    /** Returns what ran off the face over the accepted step, kg/m2. */
+    public double stepRunOffKgPerM2() {
+        return stepRunOff;
+    }
+
+    /** Returns the vapour flow into the face in the state last looked at, kg/(m2 s). */
+    public double vapourKgPerM2S() {
+        return vapour;
+    }
+
+    /** Returns the slope of the vapour flow by ln p of the face, kg/(m2 s). */
+    public double vapourByLog() {
+        return vapourByLog;
+    }
+
+    /** Returns the slope of the vapour flow by the temperature of the face, kg/(m2 s K). */
+    public double vapourByCelsius() {
+        return vapourByCelsius;
+    }
+
+    double heat() {
+        return heat;
+    }
+
+    double runOff() {
+        return runOff;
+    }
+
+    double heatByLog() {
+        return heatByLog;
+    }
+
+    double heatByCelsius() {
+        return heatByCelsius;
+    }
+
+    double runOffByLog() {
+        return runOffByLog;
+    }
+
+    double vapourRate() {
+        return face.vapourTransferSPerM * face.airVapourPaPerS;
+    }
+
+    double heatRate() {
+        return face.convectionWPerM2K * face.airCelsiusPerS + latentHeatJPerKg * vapourRate();
+    }
+
+    /** Writes how the balance of the face node answers to room unknowns (air C, vapour density, radiant C), 2 x 3. */
+    void coupling(double[] to) {
+        to[0] = face.vapourTransferSPerM * face.airVapourByCelsius;
+        to[1] = face.vapourTransferSPerM * face.airVapourByDensity;
+        to[2] = 0.0;
+        to[3] = face.convectionWPerM2K + latentHeatJPerKg * to[0];
+        to[4] = latentHeatJPerKg * to[1];
+        to[5] = face.radiationWPerM2K;
+    }
+
+    void flows(double faceVapourPa, double faceCelsius, double filmKgPerM2) {
+        vapour = face.vapourTransferSPerM * (face.airVapourPa - faceVapourPa);
+        heat = face.convectionWPerM2K * (face.airCelsius - faceCelsius)
+                + face.radiationWPerM2K * (face.radiantCelsius - faceCelsius)
+                + latentHeatJPerKg * vapour;
+        runOff = WaterFilm.runOffKgPerM2S(filmKgPerM2);
+    }
+
+    void slopes(double byLogPa, double byCelsiusPa, double filmKgPerM2, double filmByLog) {
+        vapourByLog = -face.vapourTransferSPerM * byLogPa;
+        vapourByCelsius = -face.vapourTransferSPerM * byCelsiusPa;
+        heatByLog = latentHeatJPerKg * vapourByLog;
+        heatByCelsius = -face.convectionWPerM2K - face.radiationWPerM2K + latentHeatJPerKg * vapourByCelsius;
+        runOffByLog = WaterFilm.runOffSlopePerS(filmKgPerM2) * filmByLog;
+    }
+
+    /** Records a stage: {@code byLog} and {@code byCelsius} are the face's own unknowns, {@code room} the room's. */
+    void stage(int i, double stepS, double[] own, double[] room) {
+        double rate = vapour
+                + vapourByLog * own[0]
+                + vapourByCelsius * own[1]
+                + face.vapourTransferSPerM * (face.airVapourByCelsius * room[0] + face.airVapourByDensity * room[1])
+                + Rodas3.gamma(i) * stepS * vapourRate();
+        vapourIntegral.stage(i, stepS, rate);
+        runOffIntegral.stage(i, stepS, runOff + runOffByLog * own[0]);
+    }
+
+    void accept() {
+        stepVapour = vapourIntegral.overStep();
+        stepRunOff = runOffIntegral.overStep();
+    }
+}

@@ -1,0 +1,79 @@
+package org.limedry.wall;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * Distances between neighbouring nodes of a layer: fine at both ends, growing towards the middle.
+ *
+ * <p>Nodes stand on both ends of every layer, so every link lies in one material.
+ */
+final class Grid {
+    /** Growth of neighbouring links in a wall. */
+    private static final double GROWTH = 1.25;
+
+    /** First link behind a face that dries or drinks, m. */
+    private static final double FINE_M = 0.5e-3;
+
+    /** First link at the far end of a wall, m. */
+    private static final double COARSE_M = 2.0e-3;
+
+    /** Links of a coat of ordinary grid, and how strongly they crowd to its ends. */
+    private static final int COAT_LINKS = 9;
+
+    private static final double COAT_CROWDING = 1.8;
+
+    private Grid() {}
+
+    /**
+     * Returns links for a coat: crowded at both ends by a hyperbolic tangent.
+     *
+     * @param thicknessM thickness of the coat, m
+     * @param factor 2 halves every link
+     */
+    static double[] coat(double thicknessM, double factor) {
+        int links = (int) Math.max(4, Math.round(COAT_LINKS * factor));
+        double[] result = new double[links];
+        double before = 0.0;
+        for (int k = 1; k <= links; k++) {
+            double place = k == links
+                    ? thicknessM
+                    : 0.5
+                            * thicknessM
+                            * (1.0 + Math.tanh(COAT_CROWDING * (2.0 * k / links - 1.0)) / Math.tanh(COAT_CROWDING));
+            result[k - 1] = place - before;
+            before = place;
+        }
+        return result;
+    }
+
+    /**
+     * Returns links for a layer of a wall, growing geometrically from both ends.
+     *
+     * @param thicknessM thickness of the layer, m
+     * @param factor 2 halves every link
+     * @param fineAtStart whether the outer end is one that drinks or dries
+     * @param fineAtEnd the same for the end towards the room
+     */
+    static double[] layer(double thicknessM, double factor, boolean fineAtStart, boolean fineAtEnd) {
+        double growth = Math.pow(GROWTH, 1.0 / factor);
+        double first = Math.min((fineAtStart ? FINE_M : COARSE_M) / factor, thicknessM / 4.0);
+        double last = Math.min((fineAtEnd ? FINE_M : COARSE_M) / factor, thicknessM / 4.0);
+        List<Double> fromStart = new ArrayList<>();
+        List<Double> fromEnd = new ArrayList<>();
+        double reach = 0.0;
+        while (reach < thicknessM) {
+            boolean start = first <= last;
+            double link = start ? first : last;
+            (start ? fromStart : fromEnd).add(link);
+            reach += link;
+            first = start ? first * growth : first;
+            last = start ? last : last * growth;
+        }
+        Collections.reverse(fromEnd);
+        fromStart.addAll(fromEnd);
+        double shrink = thicknessM / reach;
+        return fromStart.stream().mapToDouble(link -> link * shrink).toArray();
+    }
+}

@@ -1,0 +1,369 @@
+package org.limedry.wall;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.limedry.material.Material;
+
+/**
+ * One wall with its present state: what it holds, how it is stepped, and how coats are laid on it.
+ *
+ * <p>Mutable on purpose: the coupled solver owns one for every wall of a run and nobody else sees it. Depths count from
+ * the outer face.
+ */
+public final class WallColumn {
+    private final WallPlan plan;
+    private final Constants constants;
+    private final double gridFactor;
+    private final Map<Material, TransportTable> tables = new HashMap<>();
+    private final int oldLayers;
+    private WallMesh mesh;
+    private WallState state;
+    private WallStep step;
+    private WallProperties look;
+
+    /**
+     * Builds a wall as planned.
+     *
+     * @param plan the wall
+     * @param constants constants of moist materials
+     * @param gridFactor 1 for the ordinary grid, 2 for half of every cell
+     */
+    public WallColumn(WallPlan plan, Constants constants, double gridFactor) {
+        this.plan = plan;
+        this.constants = constants;
+        this.gridFactor = gridFactor;
+        oldLayers = plan.layers().size();
+        boolean film = !(plan.outside() instanceof Side.Sealed || plan.outside() instanceof Side.Soil);
+        mesh = WallMesh.empty(film);
+        for (int k = 0; k < oldLayers; k++) {
+            LayerPlan layer = plan.layers().get(k);
+            boolean atOutside = k == 0 && !(plan.outside() instanceof Side.Room);
+            mesh = mesh.with(Grid.layer(layer.thicknessM(), gridFactor, !atOutside, true), table(layer.material()));
+        }
+        state = new WallState(mesh.nodes());
+        start(plan.layers());
+        rebuild();
+    }
+
+    /** Returns the plan it was built from. */
+    public WallPlan plan() {
+        return plan;
+    }
+
+    /** Returns the wall's share of the present step; a new one after every coat. */
+    public WallStep step() {
+        return step;
+    }
+
+    /** Returns how many coats have been laid. */
+    public int coats() {
+        return mesh.layers() - oldLayers;
+    }
+
+    /** Returns how many nodes there are. */
+    public int nodes() {
+        return mesh.nodes();
+    }
+
+    /** Tells whether the inner face drinks. */
+    public boolean isAbsorbent() {
+        return !mesh.table(mesh.nodes() - 2).isClosed();
+    }
+
+    /**
+     * Lays a coat on the inner face. What the face held as a film goes into the contact.
+     *
+     * @param material what it is made of
+     * @param thicknessM its thickness, m
+     * @param suctionPa its suction as laid, Pa
+     * @param celsius its temperature as laid, C
+     * @return its water as laid, kg/m2
+     */
+    public double lay(Material material, double thicknessM, double suctionPa, double celsius) {
+        TransportTable table = table(material);
+        int contact = mesh.nodes() - 1;
+        double contactCapacity = capacity(contact);
+        mesh = mesh.with(Grid.coat(thicknessM, gridFactor), table);
+        WallState before = state;
+        state = new WallState(mesh.nodes());
+        System.arraycopy(before.waterKgPerM2, 0, state.waterKgPerM2, 0, contact + 1);
+        System.arraycopy(before.celsius, 0, state.celsius, 0, contact + 1);
+        System.arraycopy(before.logSuction, 0, state.logSuction, 0, contact + 1);
+        double logSuction = Math.log(suctionPa);
+        double fresh = table.waterKgPerM3(logSuction);
+        double heat = table.dryHeatCapacityJPerM3K() + constants.waterHeatCapacityJPerKgK() * fresh;
+        for (int node = contact + 1; node < mesh.nodes(); node++) {
+            state.celsius[node] = celsius;
+            put(node, (mesh.halfBeforeM(node) + mesh.halfAfterM(node)) * fresh, logSuction);
+        }
+        double freshCapacity = mesh.halfAfterM(contact) * heat;
+        state.celsius[contact] = (contactCapacity * state.celsius[contact] + freshCapacity * celsius)
+                / (contactCapacity + freshCapacity);
+        put(
+                contact,
+                state.waterKgPerM2[contact] + mesh.halfAfterM(contact) * fresh,
+                Math.min(logSuction, state.logSuction[contact]));
+        rebuild();
+        return thicknessM * fresh;
+    }
+
+    /**
+     * Wets the inner face before a coat: cell after cell is filled to 95 % of free saturation, from the face inwards;
+     * what is then left stays on the face.
+     *
+     * @param waterKgPerM2 water put on, kg/m2; at least 0
+     */
+    public void prewet(double waterKgPerM2) {
+        double left = waterKgPerM2;
+        for (int node = mesh.nodes() - 1; node >= 0 && left > 0.0 && isAbsorbent(); node--) {
+            double full = 0.95 * mesh.storedKgPerM2(node, Math.log(100.0));
+            double taken = Math.min(left, Math.max(0.0, full - state.waterKgPerM2[node]));
+            put(node, state.waterKgPerM2[node] + taken, state.logSuction[node]);
+            left -= taken;
+        }
+        int face = mesh.nodes() - 1;
+        put(face, state.waterKgPerM2[face] + left, state.logSuction[face]);
+    }
+
+    /** Returns the water in all materials, films left out, kg/m2. */
+    public double waterKgPerM2() {
+        double sum = 0.0;
+        for (int node = 0; node < mesh.nodes(); node++) {
+            sum += state.waterKgPerM2[node];
+        }
+        return sum - outerFilmKgPerM2() - innerFilmKgPerM2();
+    }
+
+    /** Returns the water in the coats, kg/m2. */
+    public double coatsWaterKgPerM2() {
+        double sum = 0.0;
+        for (int coat = 1; coat <= coats(); coat++) {
+            sum += coatWaterKgPerM2(coat);
+        }
+        return sum;
+    }
+
+    /** Returns the water in one coat, 1 for the first, kg/m2. */
+    public double coatWaterKgPerM2(int coat) {
+        return layerWaterKgPerM2(oldLayers + coat - 1);
+    }
+
+    /** Returns the water in one layer, 0 for the outermost, coats counted on, kg/m2. */
+    public double layerWaterKgPerM2(int layer) {
+        double sum = 0.0;
+        for (int node = mesh.firstNode(layer); node <= mesh.lastNode(layer); node++) {
+            if (node > mesh.firstNode(layer)) {
+                sum += mesh.halfBeforeM(node) * mesh.table(node - 1).waterKgPerM3(state.logSuction[node]);
+            }
+            if (node < mesh.lastNode(layer)) {
+                sum += mesh.halfAfterM(node) * mesh.table(node).waterKgPerM3(state.logSuction[node]);
+            }
+        }
+        return sum;
+    }
+
+    /** Returns the geometric mean of the suction over a coat, Pa. */
+    public double coatMeanSuctionPa(int coat) {
+        int layer = oldLayers + coat - 1;
+        double sum = 0.0;
+        double thickness = 0.0;
+        for (int link = mesh.firstNode(layer); link < mesh.lastNode(layer); link++) {
+            sum += mesh.linkM(link) * 0.5 * (state.logSuction[link] + state.logSuction[link + 1]);
+            thickness += mesh.linkM(link);
+        }
+        return Math.exp(sum / thickness);
+    }
+
+    /** Returns the mean temperature of a coat, C. */
+    public double coatMeanCelsius(int coat) {
+        int layer = oldLayers + coat - 1;
+        double sum = 0.0;
+        double thickness = 0.0;
+        for (int link = mesh.firstNode(layer); link < mesh.lastNode(layer); link++) {
+            sum += mesh.linkM(link) * 0.5 * (state.celsius[link] + state.celsius[link + 1]);
+            thickness += mesh.linkM(link);
+        }
+        return sum / thickness;
+    }
+
+    /**
+     * Returns where a point of a coat lies, as the nearest node.
+     *
+     * @param coat the coat
+     * @param depthM depth under its inner face, m
+     */
+    public int nodeInCoat(int coat, double depthM) {
+        int layer = oldLayers + coat - 1;
+        int node = mesh.lastNode(layer);
+        double reach = 0.0;
+        while (node > mesh.firstNode(layer) && reach + 0.5 * mesh.linkM(node - 1) < depthM) {
+            reach += mesh.linkM(node - 1);
+            node--;
+        }
+        return node;
+    }
+
+    /** Returns the pore saturation at a node, as a share of what its material (the inner one at a contact) can hold. */
+    public double saturation(int node) {
+        TransportTable table = mesh.table(Math.min(node, mesh.nodes() - 2));
+        return Math.min(1.0, table.waterKgPerM3(state.logSuction[node]) / table.waterKgPerM3(0.0));
+    }
+
+    /** Returns the relative humidity in the pores at a node, fraction. */
+    public double relativeHumidity(int node) {
+        look.evaluate(node, state);
+        return look.relativeHumidity(node, state.celsius[node]);
+    }
+
+    /** Returns the temperature of a node, C. */
+    public double celsius(int node) {
+        return state.celsius[node];
+    }
+
+    /** Returns the temperature of the inner face, C. */
+    public double innerCelsius() {
+        return state.celsius[mesh.nodes() - 1];
+    }
+
+    /** Returns the temperature of the outer face, C. */
+    public double outerCelsius() {
+        return state.celsius[0];
+    }
+
+    /** Returns the vapour pressure in the pores of the inner face, Pa. */
+    public double innerVapourPa() {
+        int face = mesh.nodes() - 1;
+        look.evaluate(face, state);
+        return look.vapourPa[face];
+    }
+
+    /** Returns the relative humidity in the pores of the inner face, fraction. */
+    public double innerRelativeHumidity() {
+        return relativeHumidity(mesh.nodes() - 1);
+    }
+
+    /** Returns the film on the inner face, kg/m2. */
+    public double innerFilmKgPerM2() {
+        return WaterFilm.waterKgPerM2(state.logSuction[mesh.nodes() - 1]);
+    }
+
+    /** Returns the film on the outer face, kg/m2. */
+    public double outerFilmKgPerM2() {
+        return mesh.hasFilm(0) ? WaterFilm.waterKgPerM2(state.logSuction[0]) : 0.0;
+    }
+
+    /** Returns the suction at a depth, linear in ln p between nodes, Pa. */
+    public double suctionPaAt(double depthM) {
+        return Math.exp(at(state.logSuction, depthM));
+    }
+
+    /** Returns the temperature at a depth, linear between nodes, C. */
+    public double celsiusAt(double depthM) {
+        return at(state.celsius, depthM);
+    }
+
+    /** Takes all water sources away. */
+    public void clearSources() {
+        Arrays.fill(step.source(), 0.0);
+    }
+
+    /** Adds a water source at a node, kg/(m2 s), constant until cleared. */
+    public void addSource(int node, double kgPerM2S) {
+        step.source()[node] += kgPerM2S;
+    }
+
+    /** Adds a water source spread over the thickness of a coat, kg/(m2 s); negative takes water. */
+    public void addSourceInCoat(int coat, double kgPerM2S) {
+        int layer = oldLayers + coat - 1;
+        addSpread(mesh.firstNode(layer), mesh.lastNode(layer), kgPerM2S);
+    }
+
+    /** Adds a water source spread over the old wall, kg/(m2 s). */
+    public void addSourceInWall(double kgPerM2S) {
+        addSpread(0, mesh.lastNode(oldLayers - 1), kgPerM2S);
+    }
+
+    /** Returns how full the old wall is: its water as a share of what it can hold. */
+    public double wallSaturation() {
+        double sum = 0.0;
+        double full = 0.0;
+        for (int link = 0; link < mesh.lastNode(oldLayers - 1); link++) {
+            double mean = 0.5 * (state.logSuction[link] + state.logSuction[link + 1]);
+            sum += mesh.linkM(link) * mesh.table(link).waterKgPerM3(mean);
+            full += mesh.linkM(link) * mesh.table(link).waterKgPerM3(0.0);
+        }
+        return sum / full;
+    }
+
+    private void addSpread(int first, int last, double kgPerM2S) {
+        double thickness = 0.0;
+        for (int link = first; link < last; link++) {
+            thickness += mesh.linkM(link);
+        }
+        for (int link = first; link < last; link++) {
+            double half = 0.5 * kgPerM2S * mesh.linkM(link) / thickness;
+            step.source()[link] += half;
+            step.source()[link + 1] += half;
+        }
+    }
+
+    private void start(List<LayerPlan> layers) {
+        for (int node = 0; node < mesh.nodes(); node++) {
+            LayerPlan before = layers.get(mesh.layerOfLink(Math.max(0, node - 1)));
+            LayerPlan after = layers.get(mesh.layerOfLink(Math.min(node, mesh.nodes() - 2)));
+            double logBefore = Math.log(before.startSuctionPa());
+            double logAfter = Math.log(after.startSuctionPa());
+            double water = mesh.hasFilm(node) ? WaterFilm.waterKgPerM2(node == 0 ? logAfter : logBefore) : 0.0;
+            double heatBefore = 0.0;
+            double heatAfter = 0.0;
+            if (node > 0) {
+                water += mesh.halfBeforeM(node) * mesh.table(node - 1).waterKgPerM3(logBefore);
+                heatBefore = mesh.halfBeforeM(node) * mesh.table(node - 1).dryHeatCapacityJPerM3K();
+            }
+            if (node < mesh.nodes() - 1) {
+                water += mesh.halfAfterM(node) * mesh.table(node).waterKgPerM3(logAfter);
+                heatAfter = mesh.halfAfterM(node) * mesh.table(node).dryHeatCapacityJPerM3K();
+            }
+            state.celsius[node] =
+                    (heatBefore * before.startCelsius() + heatAfter * after.startCelsius()) / (heatBefore + heatAfter);
+            put(node, water, Math.min(logBefore, logAfter));
+        }
+    }
+
+    private void put(int node, double waterKgPerM2, double guess) {
+        state.waterKgPerM2[node] = waterKgPerM2;
+        double u = mesh.logSuction(node, waterKgPerM2, guess);
+        if (Double.isNaN(u)) {
+            throw new IllegalStateException(
+                    "no suction holds " + waterKgPerM2 + " kg/m2 in node " + node + " of " + plan.name());
+        }
+        state.logSuction[node] = u;
+    }
+
+    private double capacity(int node) {
+        look.evaluate(node, state);
+        return look.capacity[node];
+    }
+
+    private double at(double[] values, double depthM) {
+        double reach = 0.0;
+        int link = 0;
+        while (link < mesh.nodes() - 2 && reach + mesh.linkM(link) < depthM) {
+            reach += mesh.linkM(link);
+            link++;
+        }
+        double share = Math.min(1.0, Math.max(0.0, (depthM - reach) / mesh.linkM(link)));
+        return values[link] + share * (values[link + 1] - values[link]);
+    }
+
+    private TransportTable table(Material material) {
+        return tables.computeIfAbsent(material, TransportTable::new);
+    }
+
+    private void rebuild() {
+        step = new WallStep(mesh, state, constants);
+        look = new WallProperties(mesh, constants);
+    }
+}

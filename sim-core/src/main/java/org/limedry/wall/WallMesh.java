@@ -1,0 +1,163 @@
+package org.limedry.wall;
+
+import java.util.Arrays;
+
+/**
+ * Nodes of a wall and what lies between them. Nodes stand on both faces, on every contact and inside the layers; each
+ * holds the water of half the link on either side of it, so a contact node holds two materials at one suction.
+ *
+ * <p>Built once and again with every coat; never changed.
+ */
+final class WallMesh {
+    private static final int MAX_ITERATIONS = 60;
+    private static final double MAX_STEP = 2.5;
+    private static final double CONVERGED = 1.0e-7;
+
+    private final double[] linkM;
+    private final TransportTable[] linkTable;
+    private final int[] linkLayer;
+    private final boolean outerFilm;
+
+    private WallMesh(double[] linkM, TransportTable[] linkTable, int[] linkLayer, boolean outerFilm) {
+        this.linkM = linkM;
+        this.linkTable = linkTable;
+        this.linkLayer = linkLayer;
+        this.outerFilm = outerFilm;
+    }
+
+    static WallMesh empty(boolean outerFilm) {
+        return new WallMesh(new double[0], new TransportTable[0], new int[0], outerFilm);
+    }
+
+    /** Returns this mesh with one more layer on the inside. */
+    WallMesh with(double[] links, TransportTable table) {
+        int before = linkM.length;
+        int count = before + links.length;
+        double[] nextLink = Arrays.copyOf(linkM, count);
+        TransportTable[] nextTable = Arrays.copyOf(linkTable, count);
+        int[] nextLayer = Arrays.copyOf(linkLayer, count);
+        int layer = before == 0 ? 0 : linkLayer[before - 1] + 1;
+        for (int k = before; k < count; k++) {
+            nextLink[k] = links[k - before];
+            nextTable[k] = table;
+            nextLayer[k] = layer;
+        }
+        return new WallMesh(nextLink, nextTable, nextLayer, outerFilm);
+    }
+
+    int nodes() {
+        return linkM.length + 1;
+    }
+
+    int layers() {
+        return linkM.length == 0 ? 0 : linkLayer[linkM.length - 1] + 1;
+    }
+
+    int layerOfLink(int link) {
+        return linkLayer[link];
+    }
+
+    double linkM(int link) {
+        return linkM[link];
+    }
+
+    TransportTable table(int link) {
+        return linkTable[link];
+    }
+
+    /** Tells whether both halves of a node are of one material, so that one look-up serves both. */
+    boolean isUniform(int node) {
+        return node == 0 || node == linkM.length || linkTable[node - 1] == linkTable[node];
+    }
+
+    /** Tells whether a node carries a film. */
+    boolean hasFilm(int node) {
+        return node == linkM.length || (node == 0 && outerFilm);
+    }
+
+    /** Tells whether a node is a face that carries a film and does not drink. */
+    boolean isClosedFace(int node) {
+        return hasFilm(node) && linkTable[node == 0 ? 0 : node - 1].isClosed();
+    }
+
+    /** Returns half the link before a node, m; 0 at the outer face. */
+    double halfBeforeM(int node) {
+        return node == 0 ? 0.0 : 0.5 * linkM[node - 1];
+    }
+
+    /** Returns half the link after a node, m; 0 at the inner face. */
+    double halfAfterM(int node) {
+        return node == linkM.length ? 0.0 : 0.5 * linkM[node];
+    }
+
+    /** Returns the node at the outer end of a layer. */
+    int firstNode(int layer) {
+        int link = 0;
+        while (linkLayer[link] < layer) {
+            link++;
+        }
+        return link;
+    }
+
+    /** Returns the node at the inner end of a layer. */
+    int lastNode(int layer) {
+        int link = linkM.length;
+        while (linkLayer[link - 1] > layer) {
+            link--;
+        }
+        return link;
+    }
+
+    /** Returns the water that a node stores at a suction, film included, kg/m2. */
+    double storedKgPerM2(int node, double logSuction) {
+        double water = hasFilm(node) ? WaterFilm.waterKgPerM2(logSuction) : 0.0;
+        if (node > 0) {
+            water += halfBeforeM(node) * linkTable[node - 1].waterKgPerM3(logSuction);
+        }
+        if (node < linkM.length) {
+            water += halfAfterM(node) * linkTable[node].waterKgPerM3(logSuction);
+        }
+        return water;
+    }
+
+    /** Returns the slope of the stored water by ln p, kg/m2; below 0. */
+    double storedSlopeKgPerM2(int node, double logSuction) {
+        double slope = hasFilm(node) ? WaterFilm.slopeKgPerM2(logSuction) : 0.0;
+        if (node > 0) {
+            slope += halfBeforeM(node) * linkTable[node - 1].waterSlopeKgPerM3(logSuction);
+        }
+        if (node < linkM.length) {
+            slope += halfAfterM(node) * linkTable[node].waterSlopeKgPerM3(logSuction);
+        }
+        return slope;
+    }
+
+    /**
+     * Returns ln p at which a node stores a given water.
+     *
+     * @param node the node
+     * @param waterKgPerM2 stored water, kg/m2
+     * @param guess where to start
+     * @return ln p, or NaN if no suction in range holds that water
+     */
+    double logSuction(int node, double waterKgPerM2, double guess) {
+        double u = guess;
+        for (int i = 0; i < MAX_ITERATIONS; i++) {
+            double move = (waterKgPerM2 - storedKgPerM2(node, u)) / storedSlopeKgPerM2(node, u);
+            if (Math.abs(move) < CONVERGED) {
+                // One more correction squares the error: 1e-7 becomes rounding.
+                u += move;
+                return inRange(u) ? u : Double.NaN;
+            }
+            u += Math.max(-MAX_STEP, Math.min(MAX_STEP, move));
+            if (!inRange(u)) {
+                return Double.NaN;
+            }
+        }
+        return Double.NaN;
+    }
+
+    private static boolean inRange(double u) {
+        return u >= TransportTable.LEAST_LOG_SUCTION && u <= TransportTable.LARGEST_LOG_SUCTION;
+    }
+}

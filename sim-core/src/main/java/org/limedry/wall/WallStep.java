@@ -1,0 +1,368 @@
+package org.limedry.wall;
+
+import java.util.Arrays;
+import org.limedry.numerics.BlockTridiagonal;
+import org.limedry.numerics.Rodas3;
+
+/**
+ * One wall within a step of the coupled system: its share of every stage.
+ *
+ * <p>The unknowns of a node are the changes of ln p and of temperature; the stored quantities are water and temperature,
+ * so water is conserved to rounding whatever the tolerance. Order of calls: set both faces, {@link #begin}; then for each
+ * stage set the faces if the stage looks at a new state, {@link #enter}, {@link #reduce}, {@link #complete}; then
+ * {@link #error} and, if it is small enough, {@link #accept}.
+ */
+public final class WallStep {
+    private static final double WATER_FLOOR_KG_PER_M3 = 50.0;
+    private static final double FILM_FLOOR_KG_PER_M2 = 0.02;
+    private static final double TEMPERATURE_SCALE_K = 100.0;
+
+    private final WallMesh mesh;
+    private final WallState state;
+    private final WallState trial;
+    private final WallProperties base;
+    private final WallProperties look;
+    private final Links links;
+    private final BlockTridiagonal matrix;
+    private final FaceExchange outer;
+    private final FaceExchange inner;
+    private final double[] source;
+    private final double[] storeByLog;
+    private final double[] residual;
+    private final double[] rhs;
+    private final double[] held;
+    private final double[][] stages;
+    private final double[] own = new double[2];
+    private final double[] couplingIn = new double[6];
+    private final double[] couplingOut = new double[6];
+    private final int last;
+    private double stepS;
+
+    WallStep(WallMesh mesh, WallState state, Constants constants) {
+        this.mesh = mesh;
+        this.state = state;
+        int nodes = mesh.nodes();
+        trial = new WallState(nodes);
+        base = new WallProperties(mesh, constants);
+        look = new WallProperties(mesh, constants);
+        links = new Links(mesh, constants.latentHeatJPerKg());
+        matrix = new BlockTridiagonal(nodes);
+        outer = new FaceExchange(constants.latentHeatJPerKg());
+        inner = new FaceExchange(constants.latentHeatJPerKg());
+        source = new double[nodes];
+        storeByLog = new double[nodes];
+        residual = new double[2 * nodes];
+        rhs = new double[2 * nodes];
+        held = new double[2 * nodes];
+        stages = new double[Rodas3.STAGES][2 * nodes];
+        last = nodes - 1;
+    }
+
+    /** Returns the outer face. */
+    public FaceExchange outer() {
+        return outer;
+    }
+
+    /** Returns the face towards the room. */
+    public FaceExchange inner() {
+        return inner;
+    }
+
+    /** Returns water put into each node, kg/(m2 s), to be set by the owner and constant over a step. */
+    double[] source() {
+        return source;
+    }
+
+    /**
+     * Looks at the present state and factors the step matrix.
+     *
+     * @param nextStepS the step, s
+     * @return false if the matrix is singular
+     */
+    public boolean begin(double nextStepS) {
+        stepS = nextStepS;
+        base.evaluate(state);
+        links.flows(base, state);
+        links.slopes(base, state);
+        faces(base, state);
+        inner.slopes(
+                base.vapourByLog[last],
+                base.vapourByCelsius[last],
+                WaterFilm.waterKgPerM2(state.logSuction[last]),
+                WaterFilm.slopeKgPerM2(state.logSuction[last]));
+        boolean film = mesh.hasFilm(0);
+        outer.slopes(
+                base.vapourByLog[0],
+                base.vapourByCelsius[0],
+                film ? WaterFilm.waterKgPerM2(state.logSuction[0]) : 0.0,
+                film ? WaterFilm.slopeKgPerM2(state.logSuction[0]) : 0.0);
+        balance(base);
+        inner.coupling(couplingIn);
+        outer.coupling(couplingOut);
+        for (int node = 0; node <= last; node++) {
+            storeByLog[node] = mesh.storedSlopeKgPerM2(node, state.logSuction[node]);
+        }
+        fillMatrix(1.0 / (Rodas3.DIAGONAL * stepS));
+        return matrix.factor();
+    }
+
+    /**
+     * Looks at the state of a stage and forms its right-hand side.
+     *
+     * @param i the stage
+     * @return false if the state cannot be reached: the step must be refused
+     */
+    public boolean enter(int i) {
+        if (i > 0 && Rodas3.isNewState(i)) {
+            if (!stageState(i)) {
+                return false;
+            }
+            look.evaluate(trial);
+            links.flows(look, trial);
+            faces(look, trial);
+            balance(look);
+        }
+        System.arraycopy(residual, 0, rhs, 0, rhs.length);
+        double time = Rodas3.gamma(i) * stepS;
+        rhs[0] += time * outer.vapourRate();
+        rhs[1] += time * outer.heatRate();
+        rhs[2 * last] += time * inner.vapourRate();
+        rhs[2 * last + 1] += time * inner.heatRate();
+        for (int j = 0; j < i; j++) {
+            double weight = Rodas3.c(i, j) / stepS;
+            for (int node = 0; weight != 0.0 && node <= last; node++) {
+                rhs[2 * node] += weight * storeByLog[node] * stages[j][2 * node];
+                rhs[2 * node + 1] += weight * base.capacity[node] * stages[j][2 * node + 1];
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Writes what the inner face would do in this stage if the room stood still: changes of ln p and temperature.
+     *
+     * @param to two numbers
+     */
+    public void reduce(double[] to) {
+        matrix.forward(rhs);
+        for (int row = 0; row < 2; row++) {
+            to[row] = matrix.lastInverse(row, 0) * rhs[2 * last] + matrix.lastInverse(row, 1) * rhs[2 * last + 1];
+        }
+    }
+
+    /** Writes how the inner face answers to its room (air C, vapour density, radiant C): 2 x 3 numbers. */
+    public void response(double[] to) {
+        for (int row = 0; row < 2; row++) {
+            for (int k = 0; k < 3; k++) {
+                to[3 * row + k] =
+                        matrix.lastInverse(row, 0) * couplingIn[k] + matrix.lastInverse(row, 1) * couplingIn[3 + k];
+            }
+        }
+    }
+
+    /**
+     * Finishes a stage.
+     *
+     * @param i the stage
+     * @param room what the room does in this stage
+     * @param noRoom zeros
+     */
+    public void complete(int i, double[] room, double[] noRoom) {
+        addCoupling(rhs, 2 * last, couplingIn, room);
+        matrix.backward(rhs);
+        finish(i, room, noRoom);
+    }
+
+    /**
+     * Writes what both faces would do in this stage if both rooms stood still: two numbers for the inner, two for the
+     * outer face.
+     */
+    public void reduceBoth(double[] to) {
+        System.arraycopy(rhs, 0, held, 0, rhs.length);
+        matrix.forward(rhs);
+        matrix.backward(rhs);
+        bothFaces(to, 0, 1);
+    }
+
+    /** Writes how both faces answer to the inner room's three unknowns, then the outer room's: 4 x 6 numbers. */
+    public void responseBoth(double[] to) {
+        for (int k = 0; k < 6; k++) {
+            Arrays.fill(rhs, 0.0);
+            int at = k < 3 ? 2 * last : 0;
+            double[] coupling = k < 3 ? couplingIn : couplingOut;
+            rhs[at] = coupling[k % 3];
+            rhs[at + 1] = coupling[3 + k % 3];
+            matrix.forward(rhs);
+            matrix.backward(rhs);
+            bothFaces(to, k, 6);
+        }
+    }
+
+    /** Finishes a stage of a wall between two rooms. */
+    public void completeBoth(int i, double[] innerRoom, double[] outerRoom) {
+        System.arraycopy(held, 0, rhs, 0, rhs.length);
+        addCoupling(rhs, 2 * last, couplingIn, innerRoom);
+        addCoupling(rhs, 0, couplingOut, outerRoom);
+        matrix.forward(rhs);
+        matrix.backward(rhs);
+        finish(i, innerRoom, outerRoom);
+    }
+
+    /** Returns the error of the step against a tolerance of 1: root mean square over all nodes. */
+    public double error(double tolerance) {
+        double sum = 0.0;
+        double[] estimate = stages[Rodas3.STAGES - 1];
+        for (int node = 0; node <= last; node++) {
+            double thickness = mesh.halfBeforeM(node) + mesh.halfAfterM(node);
+            double floor = WATER_FLOOR_KG_PER_M3 * thickness + (mesh.isClosedFace(node) ? FILM_FLOOR_KG_PER_M2 : 0.0);
+            double water = storeByLog[node] * estimate[2 * node] / (tolerance * (state.waterKgPerM2[node] + floor));
+            double warmth = estimate[2 * node + 1] / (tolerance * TEMPERATURE_SCALE_K);
+            sum += water * water + warmth * warmth;
+        }
+        return Math.sqrt(sum / (2.0 * (last + 1)));
+    }
+
+    /**
+     * Takes the step.
+     *
+     * @return false if the new state is out of range: the step must be refused, nothing is changed
+     */
+    public boolean accept() {
+        trial.copyFrom(state);
+        for (int i = 0; i < Rodas3.STAGES; i++) {
+            add(Rodas3.m(i), stages[i]);
+        }
+        if (!invert()) {
+            return false;
+        }
+        state.copyFrom(trial);
+        outer.accept();
+        inner.accept();
+        return true;
+    }
+
+    private boolean stageState(int i) {
+        trial.copyFrom(state);
+        for (int j = 0; j < i; j++) {
+            add(Rodas3.a(i, j), stages[j]);
+        }
+        return invert();
+    }
+
+    private void add(double weight, double[] stage) {
+        for (int node = 0; weight != 0.0 && node <= last; node++) {
+            trial.waterKgPerM2[node] += weight * storeByLog[node] * stage[2 * node];
+            trial.celsius[node] += weight * stage[2 * node + 1];
+            trial.logSuction[node] += weight * stage[2 * node];
+        }
+    }
+
+    private boolean invert() {
+        for (int node = 0; node <= last; node++) {
+            double u = mesh.logSuction(node, trial.waterKgPerM2[node], trial.logSuction[node]);
+            if (!(Math.abs(trial.celsius[node]) < 100.0) || Double.isNaN(u)) {
+                return false;
+            }
+            trial.logSuction[node] = u;
+        }
+        return true;
+    }
+
+    private void faces(WallProperties p, WallState at) {
+        double outerFilm = mesh.hasFilm(0) ? WaterFilm.waterKgPerM2(at.logSuction[0]) : 0.0;
+        outer.flows(p.vapourPa[0], at.celsius[0], outerFilm);
+        inner.flows(p.vapourPa[last], at.celsius[last], WaterFilm.waterKgPerM2(at.logSuction[last]));
+    }
+
+    private void balance(WallProperties p) {
+        for (int node = 0; node <= last; node++) {
+            double water = source[node];
+            double heat = 0.0;
+            if (node > 0) {
+                water += links.water[node - 1];
+                heat += links.heat[node - 1];
+            }
+            if (node < last) {
+                water -= links.water[node];
+                heat -= links.heat[node];
+            }
+            residual[2 * node] = water;
+            residual[2 * node + 1] = heat;
+        }
+        residual[0] += outer.vapourKgPerM2S() - outer.runOff();
+        residual[1] += outer.heat();
+        residual[2 * last] += inner.vapourKgPerM2S() - inner.runOff();
+        residual[2 * last + 1] += inner.heat();
+        for (int node = 0; p != base && node <= last; node++) {
+            // The heat row is scaled by the capacity at the start of the step.
+            residual[2 * node + 1] *= base.capacity[node] / p.capacity[node];
+        }
+    }
+
+    private void fillMatrix(double perGammaStep) {
+        double[] d = matrix.diagonal();
+        for (int node = 0; node <= last; node++) {
+            int at = 4 * node;
+            d[at] = perGammaStep * storeByLog[node];
+            d[at + 1] = 0.0;
+            d[at + 2] = residual[2 * node + 1] * base.capacityByLog[node] / base.capacity[node];
+            d[at + 3] = perGammaStep * base.capacity[node];
+        }
+        for (int k = 0; k < last; k++) {
+            fillLink(k, d);
+        }
+        d[0] -= outer.vapourByLog() - outer.runOffByLog();
+        d[1] -= outer.vapourByCelsius();
+        d[2] -= outer.heatByLog();
+        d[3] -= outer.heatByCelsius();
+        int end = 4 * last;
+        d[end] -= inner.vapourByLog() - inner.runOffByLog();
+        d[end + 1] -= inner.vapourByCelsius();
+        d[end + 2] -= inner.heatByLog();
+        d[end + 3] -= inner.heatByCelsius();
+    }
+
+    private void fillLink(int k, double[] d) {
+        double[] s = links.slopes;
+        double[] up = matrix.upper();
+        double[] low = matrix.lower();
+        int from = 8 * k;
+        int left = 4 * k;
+        int right = left + 4;
+        for (int row = 0; row < 2; row++) {
+            for (int column = 0; column < 2; column++) {
+                double byLeft = s[from + 4 * row + column];
+                double byRight = s[from + 4 * row + 2 + column];
+                int at = 2 * row + column;
+                d[left + at] += byLeft;
+                up[left + at] = byRight;
+                d[right + at] -= byRight;
+                low[right + at] = -byLeft;
+            }
+        }
+    }
+
+    private static void addCoupling(double[] to, int at, double[] coupling, double[] room) {
+        for (int row = 0; row < 2; row++) {
+            to[at + row] +=
+                    coupling[3 * row] * room[0] + coupling[3 * row + 1] * room[1] + coupling[3 * row + 2] * room[2];
+        }
+    }
+
+    private void bothFaces(double[] to, int column, int width) {
+        to[column] = rhs[2 * last];
+        to[width + column] = rhs[2 * last + 1];
+        to[2 * width + column] = rhs[0];
+        to[3 * width + column] = rhs[1];
+    }
+
+    private void finish(int i, double[] innerRoom, double[] outerRoom) {
+        System.arraycopy(rhs, 0, stages[i], 0, rhs.length);
+        own[0] = rhs[2 * last];
+        own[1] = rhs[2 * last + 1];
+        inner.stage(i, stepS, own, innerRoom);
+        own[0] = rhs[0];
+        own[1] = rhs[1];
+        outer.stage(i, stepS, own, outerRoom);
+    }
+}
