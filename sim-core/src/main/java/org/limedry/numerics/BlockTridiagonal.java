@@ -57,7 +57,7 @@ public final class BlockTridiagonal {
             double d3 = diagonal[at + 3];
             if (row > 0) {
                 int before = at - 4;
-                multiply(lower, at, inverse, before, factor, at);
+                multiply(lower, inverse, before, factor, at);
                 d0 -= factor[at] * upper[before] + factor[at + 1] * upper[before + 2];
                 d1 -= factor[at] * upper[before + 1] + factor[at + 1] * upper[before + 3];
                 d2 -= factor[at + 2] * upper[before] + factor[at + 3] * upper[before + 2];
@@ -120,10 +120,11 @@ public final class BlockTridiagonal {
         return inverse[4 * (size - 1) + 2 * row + column];
     }
 
-    private static void multiply(double[] a, int atA, double[] b, int atB, double[] to, int at) {
-        to[at] = a[atA] * b[atB] + a[atA + 1] * b[atB + 2];
-        to[at + 1] = a[atA] * b[atB + 1] + a[atA + 1] * b[atB + 3];
-        to[at + 2] = a[atA + 2] * b[atB] + a[atA + 3] * b[atB + 2];
-        to[at + 3] = a[atA + 2] * b[atB + 1] + a[atA + 3] * b[atB + 3];
+    /** Writes block {@code at} of {@code a} times block {@code atB} of {@code b} into block {@code at} of {@code to}. */
+    private static void multiply(double[] a, double[] b, int atB, double[] to, int at) {
+        to[at] = a[at] * b[atB] + a[at + 1] * b[atB + 2];
+        to[at + 1] = a[at] * b[atB + 1] + a[at + 1] * b[atB + 3];
+        to[at + 2] = a[at + 2] * b[atB] + a[at + 3] * b[atB + 2];
+        to[at + 3] = a[at + 2] * b[atB + 1] + a[at + 3] * b[atB + 3];
     }
 }

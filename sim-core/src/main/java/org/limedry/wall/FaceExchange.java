@@ -16,11 +16,15 @@ public final class FaceExchange {
     private double vapour;
     private double heat;
     private double runOff;
+    private double convection;
+    private double radiation;
     private double vapourByLog;
     private double vapourByCelsius;
     private double heatByLog;
     private double heatByCelsius;
     private double runOffByLog;
+    private double vapourByAirCelsius;
+    private double vapourByAirDensity;
     private double stepVapour;
     private double stepRunOff;
 
@@ -46,6 +50,16 @@ public final class FaceExchange {
     /** Returns the vapour flow into the face in the state last looked at, kg/(m2 s). */
     public double vapourKgPerM2S() {
         return vapour;
+    }
+
+    /** Returns the heat given to the face by the air, without latent heat, W/m2. */
+    public double convectionWPerM2() {
+        return convection;
+    }
+
+    /** Returns the heat given to the face by the radiant node, W/m2. */
+    public double radiationWPerM2() {
+        return radiation;
     }
 
     /** Returns the slope of the vapour flow by ln p of the face, kg/(m2 s). */
@@ -88,8 +102,8 @@ public final class FaceExchange {
 
     /** Writes how the balance of the face node answers to room unknowns (air C, vapour density, radiant C), 2 x 3. */
     void coupling(double[] to) {
-        to[0] = face.vapourTransferSPerM * face.airVapourByCelsius;
-        to[1] = face.vapourTransferSPerM * face.airVapourByDensity;
+        to[0] = vapourByAirCelsius;
+        to[1] = vapourByAirDensity;
         to[2] = 0.0;
         to[3] = face.convectionWPerM2K + latentHeatJPerKg * to[0];
         to[4] = latentHeatJPerKg * to[1];
@@ -98,13 +112,15 @@ public final class FaceExchange {
 
     void flows(double faceVapourPa, double faceCelsius, double filmKgPerM2) {
         vapour = face.vapourTransferSPerM * (face.airVapourPa - faceVapourPa);
-        heat = face.convectionWPerM2K * (face.airCelsius - faceCelsius)
-                + face.radiationWPerM2K * (face.radiantCelsius - faceCelsius)
-                + latentHeatJPerKg * vapour;
+        convection = face.convectionWPerM2K * (face.airCelsius - faceCelsius);
+        radiation = face.radiationWPerM2K * (face.radiantCelsius - faceCelsius);
+        heat = convection + radiation + latentHeatJPerKg * vapour;
         runOff = WaterFilm.runOffKgPerM2S(filmKgPerM2);
     }
 
     void slopes(double byLogPa, double byCelsiusPa, double filmKgPerM2, double filmByLog) {
+        vapourByAirCelsius = face.vapourTransferSPerM * face.airVapourByCelsius;
+        vapourByAirDensity = face.vapourTransferSPerM * face.airVapourByDensity;
         vapourByLog = -face.vapourTransferSPerM * byLogPa;
         vapourByCelsius = -face.vapourTransferSPerM * byCelsiusPa;
         heatByLog = latentHeatJPerKg * vapourByLog;
@@ -117,7 +133,8 @@ public final class FaceExchange {
         double rate = vapour
                 + vapourByLog * own[0]
                 + vapourByCelsius * own[1]
-                + face.vapourTransferSPerM * (face.airVapourByCelsius * room[0] + face.airVapourByDensity * room[1])
+                + vapourByAirCelsius * room[0]
+                + vapourByAirDensity * room[1]
                 + Rodas3.gamma(i) * stepS * vapourRate();
         vapourIntegral.stage(i, stepS, rate);
         runOffIntegral.stage(i, stepS, runOff + runOffByLog * own[0]);

@@ -10,7 +10,7 @@ import org.limedry.numerics.Rodas3;
  * <p>The unknowns of a node are the changes of ln p and of temperature; the stored quantities are water and temperature,
  * so water is conserved to rounding whatever the tolerance. Order of calls: set both faces, {@link #begin}; then for each
  * stage set the faces if the stage looks at a new state, {@link #enter}, {@link #reduce}, {@link #complete}; then
- * {@link #error} and, if it is small enough, {@link #accept}.
+ * {@link #error} and, if it is small enough, {@link #propose} and {@link #accept}.
  */
 public final class WallStep {
     private static final double WATER_FLOOR_KG_PER_M3 = 50.0;
@@ -181,11 +181,17 @@ public final class WallStep {
         System.arraycopy(rhs, 0, held, 0, rhs.length);
         matrix.forward(rhs);
         matrix.backward(rhs);
-        bothFaces(to, 0, 1);
+        to[0] = rhs[2 * last];
+        to[1] = rhs[2 * last + 1];
+        to[2] = rhs[0];
+        to[3] = rhs[1];
     }
 
-    /** Writes how both faces answer to the inner room's three unknowns, then the outer room's: 4 x 6 numbers. */
-    public void responseBoth(double[] to) {
+    /**
+     * Writes how both faces answer to both rooms, each 2 x 3 numbers: the inner face to the inner and to the outer room,
+     * the outer face to the inner and to the outer room.
+     */
+    public void responseBoth(double[][] to) {
         for (int k = 0; k < 6; k++) {
             Arrays.fill(rhs, 0.0);
             int at = k < 3 ? 2 * last : 0;
@@ -194,7 +200,11 @@ public final class WallStep {
             rhs[at + 1] = coupling[3 + k % 3];
             matrix.forward(rhs);
             matrix.backward(rhs);
-            bothFaces(to, k, 6);
+            int room = k / 3;
+            to[room][k % 3] = rhs[2 * last];
+            to[room][3 + k % 3] = rhs[2 * last + 1];
+            to[2 + room][k % 3] = rhs[0];
+            to[2 + room][3 + k % 3] = rhs[1];
         }
     }
 
@@ -223,22 +233,23 @@ public final class WallStep {
     }
 
     /**
-     * Takes the step.
+     * Works out the new state without taking it.
      *
-     * @return false if the new state is out of range: the step must be refused, nothing is changed
+     * @return false if it is out of range: the step must be refused
      */
-    public boolean accept() {
+    public boolean propose() {
         trial.copyFrom(state);
         for (int i = 0; i < Rodas3.STAGES; i++) {
             add(Rodas3.m(i), stages[i]);
         }
-        if (!invert()) {
-            return false;
-        }
+        return invert();
+    }
+
+    /** Takes the state that {@link #propose} worked out. */
+    public void accept() {
         state.copyFrom(trial);
         outer.accept();
         inner.accept();
-        return true;
     }
 
     private boolean stageState(int i) {
@@ -347,13 +358,6 @@ public final class WallStep {
             to[at + row] +=
                     coupling[3 * row] * room[0] + coupling[3 * row + 1] * room[1] + coupling[3 * row + 2] * room[2];
         }
-    }
-
-    private void bothFaces(double[] to, int column, int width) {
-        to[column] = rhs[2 * last];
-        to[width + column] = rhs[2 * last + 1];
-        to[2 * width + column] = rhs[0];
-        to[3 * width + column] = rhs[1];
     }
 
     private void finish(int i, double[] innerRoom, double[] outerRoom) {
