@@ -1,5 +1,6 @@
 package org.limedry.lime;
 
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.limedry.material.Material;
 import org.limedry.units.Check;
 
@@ -22,6 +23,11 @@ public record CoatMortar(
         double boundWaterKgPerM3,
         double settingActivationJPerMol,
         double carbonationMPerSqrtS) {
+    private static final double LEAST_SUCTION_PA = 1.0e-3;
+    private static final double LARGEST_SUCTION_PA = 1.0e10;
+    private static final double ROOT_ACCURACY = 1.0e-12;
+    private static final int MOST_EVALUATIONS = 200;
+
     public CoatMortar {
         Check.notBlank(name, "name");
         Check.positive(freeWaterKgPerM3, "freeWaterKgPerM3", "kg/m3");
@@ -29,5 +35,16 @@ public record CoatMortar(
         Check.nonNegative(boundWaterKgPerM3, "boundWaterKgPerM3", "kg/m3");
         Check.positive(settingActivationJPerMol, "settingActivationJPerMol", "J/mol");
         Check.nonNegative(carbonationMPerSqrtS, "carbonationMPerSqrtS", "m/s^0.5");
+    }
+
+    /** Returns the suction at which the material holds the free water of the fresh mix, Pa. */
+    public double laidSuctionPa() {
+        double logSuction = new BrentSolver(ROOT_ACCURACY)
+                .solve(
+                        MOST_EVALUATIONS,
+                        u -> material.retention().waterKgPerM3(Math.exp(u)) - freeWaterKgPerM3,
+                        Math.log(LEAST_SUCTION_PA),
+                        Math.log(LARGEST_SUCTION_PA));
+        return Math.exp(logSuction);
     }
 }

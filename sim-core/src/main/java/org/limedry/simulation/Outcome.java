@@ -71,7 +71,8 @@ public record Outcome(
             double carbonatedM) {}
 
     /**
-     * The water account of one room with its faces, and walls shared by half.
+     * The water account of one room. A wall between two rooms belongs to the room it is listed under; what the other room
+     * gives to it counts there as going through walls.
      *
      * @param room its name
      * @param account the account

@@ -29,4 +29,10 @@ record RoomUnknowns(double[] values) {
     double vapourPa(int room, double gasConstantJPerKgK) {
         return vapourKgPerM3(room) * gasConstantJPerKgK * Units.kelvin(airCelsius(room));
     }
+
+    void put(int room, double celsius, double vapourPa, double gasConstantJPerKgK) {
+        values[PER_ROOM * room + AIR] = celsius;
+        values[PER_ROOM * room + VAPOUR] = vapourPa / (gasConstantJPerKgK * Units.kelvin(celsius));
+        values[PER_ROOM * room + RADIANT] = celsius;
+    }
 }

@@ -246,12 +246,12 @@ public final class WallColumn {
 
     /** Returns the film on the inner face, kg/m2. */
     public double innerFilmKgPerM2() {
-        return WaterFilm.waterKgPerM2(state.logSuction[mesh.nodes() - 1]);
+        return mesh.filmKgPerM2(mesh.nodes() - 1, state.logSuction[mesh.nodes() - 1]);
     }
 
     /** Returns the film on the outer face, kg/m2. */
     public double outerFilmKgPerM2() {
-        return mesh.hasFilm(0) ? WaterFilm.waterKgPerM2(state.logSuction[0]) : 0.0;
+        return mesh.filmKgPerM2(0, state.logSuction[0]);
     }
 
     /** Returns the suction at a depth, linear in ln p between nodes, Pa. */
@@ -315,7 +315,7 @@ public final class WallColumn {
             LayerPlan after = layers.get(mesh.layerOfLink(Math.min(node, mesh.nodes() - 2)));
             double logBefore = Math.log(before.startSuctionPa());
             double logAfter = Math.log(after.startSuctionPa());
-            double water = mesh.hasFilm(node) ? WaterFilm.waterKgPerM2(node == 0 ? logAfter : logBefore) : 0.0;
+            double water = mesh.filmKgPerM2(node, node == 0 ? logAfter : logBefore);
             double heatBefore = 0.0;
             double heatAfter = 0.0;
             if (node > 0) {

@@ -80,6 +80,16 @@ final class WallMesh {
         return hasFilm(node) && linkTable[node == 0 ? 0 : node - 1].isClosed();
     }
 
+    /** Returns the film on a node at a suction, kg/m2; 0 where there is none. */
+    double filmKgPerM2(int node, double logSuction) {
+        return hasFilm(node) ? WaterFilm.waterKgPerM2(logSuction, isClosedFace(node)) : 0.0;
+    }
+
+    /** Returns the slope of the film on a node by ln p, kg/m2. */
+    double filmSlopeKgPerM2(int node, double logSuction) {
+        return hasFilm(node) ? WaterFilm.slopeKgPerM2(logSuction, isClosedFace(node)) : 0.0;
+    }
+
     /** Returns half the link before a node, m; 0 at the outer face. */
     double halfBeforeM(int node) {
         return node == 0 ? 0.0 : 0.5 * linkM[node - 1];
@@ -110,7 +120,7 @@ final class WallMesh {
 
     /** Returns the water that a node stores at a suction, film included, kg/m2. */
     double storedKgPerM2(int node, double logSuction) {
-        double water = hasFilm(node) ? WaterFilm.waterKgPerM2(logSuction) : 0.0;
+        double water = filmKgPerM2(node, logSuction);
         if (node > 0) {
             water += halfBeforeM(node) * linkTable[node - 1].waterKgPerM3(logSuction);
         }
@@ -122,7 +132,7 @@ final class WallMesh {
 
     /** Returns the slope of the stored water by ln p, kg/m2; below 0. */
     double storedSlopeKgPerM2(int node, double logSuction) {
-        double slope = hasFilm(node) ? WaterFilm.slopeKgPerM2(logSuction) : 0.0;
+        double slope = filmSlopeKgPerM2(node, logSuction);
         if (node > 0) {
             slope += halfBeforeM(node) * linkTable[node - 1].waterSlopeKgPerM3(logSuction);
         }

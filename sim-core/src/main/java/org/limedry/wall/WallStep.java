@@ -88,14 +88,13 @@ public final class WallStep {
         inner.slopes(
                 base.vapourByLog[last],
                 base.vapourByCelsius[last],
-                WaterFilm.waterKgPerM2(state.logSuction[last]),
-                WaterFilm.slopeKgPerM2(state.logSuction[last]));
-        boolean film = mesh.hasFilm(0);
+                mesh.filmKgPerM2(last, state.logSuction[last]),
+                mesh.filmSlopeKgPerM2(last, state.logSuction[last]));
         outer.slopes(
                 base.vapourByLog[0],
                 base.vapourByCelsius[0],
-                film ? WaterFilm.waterKgPerM2(state.logSuction[0]) : 0.0,
-                film ? WaterFilm.slopeKgPerM2(state.logSuction[0]) : 0.0);
+                mesh.filmKgPerM2(0, state.logSuction[0]),
+                mesh.filmSlopeKgPerM2(0, state.logSuction[0]));
         balance(base);
         inner.coupling(couplingIn);
         outer.coupling(couplingOut);
@@ -280,9 +279,8 @@ public final class WallStep {
     }
 
     private void faces(WallProperties p, WallState at) {
-        double outerFilm = mesh.hasFilm(0) ? WaterFilm.waterKgPerM2(at.logSuction[0]) : 0.0;
-        outer.flows(p.vapourPa[0], at.celsius[0], outerFilm);
-        inner.flows(p.vapourPa[last], at.celsius[last], WaterFilm.waterKgPerM2(at.logSuction[last]));
+        outer.flows(p.vapourPa[0], at.celsius[0], mesh.filmKgPerM2(0, at.logSuction[0]));
+        inner.flows(p.vapourPa[last], at.celsius[last], mesh.filmKgPerM2(last, at.logSuction[last]));
     }
 
     private void balance(WallProperties p) {

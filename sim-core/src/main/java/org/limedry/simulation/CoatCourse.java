@@ -1,0 +1,183 @@
+package org.limedry.simulation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.limedry.lime.Carbonation;
+import org.limedry.lime.CoatMortar;
+import org.limedry.lime.CoatPlan;
+import org.limedry.lime.CoatState;
+import org.limedry.lime.EquivalentAge;
+import org.limedry.lime.HandTest;
+import org.limedry.lime.HydraulicSet;
+import org.limedry.lime.ReadinessRule;
+import org.limedry.units.Units;
+import org.limedry.wall.WallColumn;
+
+/** One coat through a run: its age, its set, its carbonation and whether it is ready. */
+final class CoatCourse {
+    private static final double START_DEPTH_M = 1.0e-6;
+
+    private final CoatPlan plan;
+    private final ReadinessRule rule;
+    private final List<HandTest> tests;
+    private final WallColumn column;
+    private final int wall;
+    private Optional<Instant> laid = Optional.empty();
+    private Optional<Instant> ready = Optional.empty();
+    private boolean byHand;
+    private double waterLaidKgPerM2;
+    private double equivalentAgeDays;
+    private double squaredDepthM2 = START_DEPTH_M * START_DEPTH_M;
+
+    CoatCourse(CoatPlan plan, ReadinessRule rule, List<HandTest> tests, WallColumn column, int wall) {
+        this.plan = plan;
+        this.rule = rule;
+        this.tests = tests;
+        this.column = column;
+        this.wall = wall;
+    }
+
+    CoatPlan plan() {
+        return plan;
+    }
+
+    WallColumn column() {
+        return column;
+    }
+
+    int wall() {
+        return wall;
+    }
+
+    boolean isLaid() {
+        return laid.isPresent();
+    }
+
+    boolean isReady() {
+        return ready.isPresent();
+    }
+
+    Optional<Instant> laid() {
+        return laid;
+    }
+
+    Optional<Instant> ready() {
+        return ready;
+    }
+
+    double waterLaidKgPerM2() {
+        return waterLaidKgPerM2;
+    }
+
+    double equivalentAgeDays() {
+        return equivalentAgeDays;
+    }
+
+    /** Tells whether it is laid and no other coat covers it. */
+    boolean isOutermost() {
+        return isLaid() && column.coats() == plan.number();
+    }
+
+    double carbonatedM() {
+        return isLaid() ? Math.sqrt(squaredDepthM2) : 0.0;
+    }
+
+    void lay(Instant now) {
+        double suctionPa = plan.mortar().laidSuctionPa();
+        waterLaidKgPerM2 = column.lay(plan.mortar().material(), plan.thicknessM(), suctionPa, plan.laidCelsius());
+        laid = Optional.of(now);
+    }
+
+    double ageDays(Instant now) {
+        return laid.map(since ->
+                        Units.daysFromSeconds(Duration.between(since, now).toMillis() / 1000.0))
+                .orElse(0.0);
+    }
+
+    CoatState state(Instant now) {
+        return new CoatState(
+                column.coatMeanSuctionPa(plan.number()),
+                equivalentAgeDays,
+                column.innerRelativeHumidity(),
+                ageDays(now));
+    }
+
+    /** Grows older by a step that has been taken. */
+    void age(double stepS) {
+        double rate = EquivalentAge.rate(
+                column.coatMeanCelsius(plan.number()), plan.mortar().settingActivationJPerMol());
+        equivalentAgeDays += rate * Units.daysFromSeconds(stepS);
+    }
+
+    /** Returns the water that set will bind over the next step, kg/m2. */
+    double boundKgPerM2(double stepS) {
+        CoatMortar mortar = plan.mortar();
+        double rate = EquivalentAge.rate(column.coatMeanCelsius(plan.number()), mortar.settingActivationJPerMol());
+        double until = equivalentAgeDays + rate * Units.daysFromSeconds(stepS);
+        return plan.thicknessM() * HydraulicSet.boundKgPerM3(mortar.boundWaterKgPerM3(), equivalentAgeDays, until);
+    }
+
+    /** Returns the hydroxide that turns to carbonate over a step in air of a given carbon dioxide, kg/m2. */
+    double carbonatingKgPerM2(double carbonDioxidePpm, double stepS) {
+        if (!isOutermost()) {
+            return 0.0;
+        }
+        double advance = Math.sqrt(squaredDepthAfter(carbonDioxidePpm, stepS)) - Math.sqrt(squaredDepthM2);
+        return Carbonation.carbonatedKgPerM2(plan.mortar().calciumHydroxideKgPerM3(), advance);
+    }
+
+    /** Takes the carbonation of a step that has been taken. */
+    void carbonate(double carbonDioxidePpm, double stepS) {
+        if (isOutermost()) {
+            squaredDepthM2 = squaredDepthAfter(carbonDioxidePpm, stepS);
+        }
+    }
+
+    /** Returns the node at which carbonation sets water free. */
+    int frontNode() {
+        return column.nodeInCoat(plan.number(), Math.sqrt(squaredDepthM2));
+    }
+
+    /** Judges the coat by the plasterer's tests, else by the rule. */
+    void judge(Instant now) {
+        if (!isLaid() || isReady()) {
+            return;
+        }
+        Optional<Instant> pass = firstPass();
+        if (pass.isPresent()) {
+            if (!now.isBefore(pass.get())) {
+                ready = pass;
+                byHand = true;
+            }
+        } else if (tests.stream().noneMatch(test -> !test.instant().isBefore(now)) && rule.isMetBy(state(now))) {
+            ready = Optional.of(now);
+        }
+    }
+
+    Outcome.CoatResult result() {
+        double left = isLaid() ? column.coatWaterKgPerM2(plan.number()) : 0.0;
+        return new Outcome.CoatResult(
+                plan.wall(), plan.number(), laid, ready, byHand, waterLaidKgPerM2, left, carbonatedM());
+    }
+
+    private Optional<Instant> firstPass() {
+        return tests.stream()
+                .filter(test -> test.result().passes())
+                .map(HandTest::instant)
+                .min(Instant::compareTo);
+    }
+
+    private double squaredDepthAfter(double carbonDioxidePpm, double stepS) {
+        int node = frontNode();
+        double rate = Carbonation.squaredDepthRateM2PerS(
+                plan.mortar().carbonationMPerSqrtS(),
+                carbonDioxidePpm,
+                column.saturation(node),
+                column.relativeHumidity(node),
+                column.celsius(node));
+        double full = plan.thicknessM() * plan.thicknessM();
+        return Math.min(full, squaredDepthM2 + rate * stepS);
+    }
+}

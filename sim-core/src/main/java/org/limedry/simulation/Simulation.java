@@ -1,0 +1,157 @@
+package org.limedry.simulation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.limedry.climate.Outdoors;
+import org.limedry.units.Units;
+
+/**
+ * The time loop: adaptive implicit steps from event to event and from hour to hour.
+ *
+ * <p>Deterministic: the same scenario gives the same outcome on any machine and in any thread.
+ */
+public final class Simulation {
+    private static final double NANOS = 1.0e9;
+
+    private final Scenario scenario;
+    private final Progress progress;
+    private final SiteModel model;
+    private final Timeline timeline;
+    private final HistoryWriter history;
+    private final Watch watch;
+    private final StepSize size;
+    private Instant now;
+    private double smallestS = Double.POSITIVE_INFINITY;
+    private long taken;
+    private long rejected;
+
+    private Simulation(Scenario scenario, Progress progress) {
+        this.scenario = scenario;
+        this.progress = progress;
+        model = new SiteModel(scenario);
+        timeline = new Timeline(scenario);
+        long hours = Duration.between(scenario.from(), scenario.until()).toHours();
+        history = new HistoryWriter(model, (int) hours + 2);
+        watch = new Watch(model, scenario);
+        size = new StepSize(scenario.accuracy().maxStepS());
+        now = scenario.from();
+    }
+
+    /** Runs a scenario to its end. */
+    public static Outcome run(Scenario scenario) {
+        return run(scenario, Progress.none());
+    }
+
+    /**
+     * Runs a scenario to its end.
+     *
+     * @param scenario what to run
+     * @param progress told of every simulated hour
+     * @return what was found; also when the solver gave up, then with the last state it accepted
+     */
+    public static Outcome run(Scenario scenario, Progress progress) {
+        return new Simulation(scenario, progress).run();
+    }
+
+    private Outcome run() {
+        Outcome.Ending ending = new Outcome.Ending.Complete();
+        model.event(now);
+        history.write(now, weatherAt(now));
+        while (now.isBefore(scenario.until()) && ending instanceof Outcome.Ending.Complete) {
+            Instant event = timeline.after(now, scenario.until());
+            Instant hour = nextHour();
+            Instant target = hour.isBefore(event) ? hour : event;
+            ending = advance(target);
+            if (ending instanceof Outcome.Ending.Complete) {
+                arrive(target, target.equals(event), target.equals(hour));
+            }
+        }
+        return outcome(ending);
+    }
+
+    private Instant nextHour() {
+        long past = Duration.between(scenario.from(), now).toHours();
+        return scenario.from().plus(Duration.ofHours(past + 1));
+    }
+
+    private void arrive(Instant target, boolean isEvent, boolean isHour) {
+        if (isHour || !target.isBefore(scenario.until())) {
+            history.write(now, weatherAt(now));
+            progress.reached(now);
+        }
+        if (isEvent) {
+            size.restart(model.event(now));
+        }
+    }
+
+    /** Steps until {@code target} is reached exactly. */
+    private Outcome.Ending advance(Instant target) {
+        double leftS = seconds(now, target);
+        while (leftS > 0.0) {
+            double stepS = size.next(leftS);
+            boolean last = !(stepS < leftS);
+            Instant end = last ? target : now.plusNanos(Math.round(stepS * NANOS));
+            double error = tryStep(end, stepS);
+            if (error <= 1.0) {
+                take(end, stepS);
+                leftS = last ? 0.0 : seconds(now, target);
+                size.accept(stepS, error, last);
+            } else {
+                rejected++;
+                if (!size.refuse(stepS, error)) {
+                    return new Outcome.Ending.GaveUp(stepS, error);
+                }
+            }
+        }
+        return new Outcome.Ending.Complete();
+    }
+
+    private double tryStep(Instant end, double stepS) {
+        Outdoors.Piece piece = scenario.outdoors().over(now, end);
+        Map<String, Outdoors.Piece> courses = new HashMap<>();
+        scenario.courses().forEach((name, course) -> courses.put(name, course.over(now, end)));
+        model.prepare(Weather.at(piece, 0.0), stepS);
+        return model.system().tryStep(piece, courses, stepS, scenario.accuracy().tolerance());
+    }
+
+    private void take(Instant end, double stepS) {
+        model.system().accept();
+        now = end;
+        model.take(now, stepS);
+        history.take(stepS);
+        watch.take(now, stepS);
+        smallestS = Math.min(smallestS, stepS);
+        taken++;
+    }
+
+    private Weather weatherAt(Instant instant) {
+        boolean atEnd = !instant.isBefore(scenario.until());
+        Instant from = atEnd ? instant.minusSeconds((long) Units.SECONDS_PER_MINUTE) : instant;
+        Instant until = atEnd ? instant : instant.plusSeconds((long) Units.SECONDS_PER_MINUTE);
+        return Weather.at(scenario.outdoors().over(from, until), atEnd ? 1.0 : 0.0);
+    }
+
+    private Outcome outcome(Outcome.Ending ending) {
+        return new Outcome(
+                ending,
+                now,
+                model.coats().stream().map(CoatCourse::result).toList(),
+                model.books().ofSite(),
+                IntStream.range(0, model.roomNames().size())
+                        .mapToObj(room -> new Outcome.RoomAccount(
+                                model.roomNames().get(room), model.books().ofRoom(room)))
+                        .toList(),
+                model.books().faces().stream().map(FaceBook::result).toList(),
+                history.history(),
+                watch.warnings(now),
+                new Outcome.Statistics(
+                        taken, rejected, model.system().solves(), model.cells(), taken == 0 ? 0.0 : smallestS));
+    }
+
+    private static double seconds(Instant from, Instant until) {
+        return Duration.between(from, until).toNanos() / NANOS;
+    }
+}
