@@ -13,6 +13,7 @@ import org.limedry.units.Check;
  * @param calciumHydroxideKgPerM3 lime that can still carbonate, kg/m3; at least 0
  * @param boundWaterKgPerM3 water that the hydraulic part will have bound in the end, kg/m3; at least 0
  * @param settingActivationJPerMol activation energy of setting for the equivalent age, J/mol; above 0
+ * @param isHaired whether hair holds it together
  * @param carbonationMPerSqrtS depth coefficient of a drained coat in outdoor air, m/s^0.5; at least 0
  */
 public record CoatMortar(
@@ -22,6 +23,7 @@ public record CoatMortar(
         double calciumHydroxideKgPerM3,
         double boundWaterKgPerM3,
         double settingActivationJPerMol,
+        boolean isHaired,
         double carbonationMPerSqrtS) {
     private static final double LEAST_SUCTION_PA = 1.0e-3;
     private static final double LARGEST_SUCTION_PA = 1.0e10;

@@ -1,5 +1,6 @@
 package org.limedry.simulation;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -60,7 +61,7 @@ final class Chemistry {
     }
 
     /** Takes the step that {@link #prepare} worked out. */
-    void accept(double stepS, Books books) {
+    void accept(Instant now, double stepS, Books books) {
         for (int room = 0; room < roomPpm.length; room++) {
             roomPpm[room] = gas.get(room).endPpm();
         }
@@ -70,7 +71,7 @@ final class Chemistry {
             ledger.add(Ledger.Term.RELEASED, area * dose.releasedKgPerM2());
             ledger.add(Ledger.Term.BOUND, area * dose.boundKgPerM2());
             dose.coat().carbonate(dose.ppm(), stepS);
-            dose.coat().age(stepS);
+            dose.coat().age(now, stepS);
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.limedry.lime.Carbonation;
 import org.limedry.lime.CoatMortar;
 import org.limedry.lime.CoatPlan;
@@ -29,6 +30,8 @@ final class CoatCourse {
     private boolean byHand;
     private double waterLaidKgPerM2;
     private double equivalentAgeDays;
+    private double lostByFaceKgPerM2;
+    private OptionalDouble drawnInFirstHour = OptionalDouble.empty();
     private double squaredDepthM2 = START_DEPTH_M * START_DEPTH_M;
 
     CoatCourse(CoatPlan plan, ReadinessRule rule, List<HandTest> tests, WallColumn column, int wall) {
@@ -75,6 +78,11 @@ final class CoatCourse {
         return equivalentAgeDays;
     }
 
+    /** Returns the share of its water that left it in its first hour otherwise than by its face, once that hour is over. */
+    OptionalDouble drawnInFirstHour() {
+        return drawnInFirstHour;
+    }
+
     /** Tells whether it is laid and no other coat covers it. */
     boolean isOutermost() {
         return isLaid() && column.coats() == plan.number();
@@ -105,7 +113,14 @@ final class CoatCourse {
     }
 
     /** Grows older by a step that has been taken. */
-    void age(double stepS) {
+    void age(Instant now, double stepS) {
+        if (drawnInFirstHour.isEmpty()) {
+            lostByFaceKgPerM2 -= isOutermost() ? column.step().inner().stepVapourKgPerM2() : 0.0;
+            if (ageDays(now) * Units.SECONDS_PER_DAY >= Units.SECONDS_PER_HOUR) {
+                double gone = waterLaidKgPerM2 - column.coatWaterKgPerM2(plan.number()) - lostByFaceKgPerM2;
+                drawnInFirstHour = OptionalDouble.of(Math.min(1.0, Math.max(0.0, gone / waterLaidKgPerM2)));
+            }
+        }
         double rate = EquivalentAge.rate(
                 column.coatMeanCelsius(plan.number()), plan.mortar().settingActivationJPerMol());
         equivalentAgeDays += rate * Units.daysFromSeconds(stepS);

@@ -122,7 +122,7 @@ public final class Simulation {
         now = end;
         model.take(now, stepS);
         history.take(stepS);
-        watch.take(now, stepS);
+        watch.take(now);
         smallestS = Math.min(smallestS, stepS);
         taken++;
     }

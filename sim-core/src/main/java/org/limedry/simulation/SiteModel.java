@@ -166,7 +166,7 @@ final class SiteModel {
             books.ofWall(wall).add(Term.GROUND, risingKgPerS[wall] * stepS);
             heldBackKg += (plan.risingDampKgPerS() - risingKgPerS[wall]) * stepS;
         }
-        chemistry.accept(stepS, books);
+        chemistry.accept(now, stepS, books);
         for (CoatCourse coat : coats) {
             coat.judge(now);
         }

@@ -34,9 +34,9 @@ public record Warning(Kind kind, String subject, Instant from, Instant until, do
         CARBON_DIOXIDE,
         /** Laths wetter than 20 % of their mass; highest moisture content, percent. */
         WET_LATH,
-        /** A coat could not be laid before the run ended; 0. */
+        /** A coat could not be laid before the run ended; its number on the wall. */
         NOT_LAID,
-        /** A coat was not ready when the run ended; 0. */
+        /** A coat was not ready when the run ended; its number on the wall. */
         NOT_READY,
         /** Rising damp was held back since the wall was full; litres. */
         WALL_FULL
