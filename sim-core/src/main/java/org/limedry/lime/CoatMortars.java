@@ -195,6 +195,7 @@ public final class CoatMortars {
                 masses.calciumHydroxideKgPerM3(),
                 boundWaterKgPerM3(mix, masses),
                 settingActivationJPerMol(mix),
+                mix.haired(),
                 choice.carbonationMPerSqrtS()
                         .orElse(mPerSqrtS(carbonation().estimate().likely())));
     }

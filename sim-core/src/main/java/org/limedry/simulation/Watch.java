@@ -5,9 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.limedry.lime.ColdLine;
 import org.limedry.lime.TooFast;
+import org.limedry.material.Catalogue;
 import org.limedry.room.PlantState;
 import org.limedry.simulation.Spells.Step;
 import org.limedry.simulation.Warning.Kind;
+import org.limedry.units.Units;
+import org.limedry.wall.Background;
+import org.limedry.wall.LayerPlan;
+import org.limedry.wall.WallColumn;
 
 /** Looks out for what the user must be told. */
 final class Watch {
@@ -21,6 +26,9 @@ final class Watch {
     private static final double STARVED_PPM = 300.0;
 
     private static final double HARMFUL_PPM = 5000.0;
+
+    /** Moisture content of timber above which decay and corrosion begin to threaten, % of dry mass (S63). */
+    private static final double WET_LATH_PERCENT = 20.0;
 
     private final SiteModel model;
     private final Spells spells = new Spells();
@@ -45,6 +53,7 @@ final class Watch {
                 spells.note(Kind.GLASS_RUNNING, face.column().plan().name(), step, step.hours(), Double::sum);
             }
         }
+        model.columns().forEach(column -> lookAtLath(column, step));
         for (CoatCourse coat : model.coats()) {
             if (coat.isOutermost() && model.air().innerRoom(coat.wall()) >= 0) {
                 lookAtCoat(coat, step);
@@ -89,6 +98,20 @@ final class Watch {
             softHours[room] += step.hours();
             if (softHours[room] >= 24.0) {
                 spells.note(Kind.DRY_BUT_SOFT, name, step, ppm, Math::min);
+            }
+        }
+    }
+
+    private void lookAtLath(WallColumn column, Step step) {
+        List<LayerPlan> layers = column.plan().layers();
+        for (int layer = 0; layer < layers.size(); layer++) {
+            if (layers.get(layer).material().name().equals(Catalogue.LATH_LAYER)) {
+                double dryKgPerM2 =
+                        Background.LATH_DRY_KG_PER_M3 * layers.get(layer).thicknessM();
+                double percent = Units.percentFromFraction(column.layerWaterKgPerM2(layer) / dryKgPerM2);
+                if (percent > WET_LATH_PERCENT) {
+                    spells.note(Kind.WET_LATH, column.plan().name(), step, percent, Math::max);
+                }
             }
         }
     }

@@ -37,6 +37,9 @@ public enum Background {
     /** Thickness of laths and gaps taken as one layer, m. Assumed. */
     public static final double LATH_LAYER_M = 0.008;
 
+    /** Dry density of the lath layer, kg/m3 (materials table, row of {@link Catalogue#LATH_LAYER}; assumed there). */
+    public static final double LATH_DRY_KG_PER_M3 = 450.0;
+
     /** Thickness of old plaster, m, and the most it takes of a thin wall. Assumed. */
     private static final double OLD_PLASTER_M = 0.015;
 
