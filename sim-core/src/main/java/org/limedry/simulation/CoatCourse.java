@@ -30,6 +30,7 @@ final class CoatCourse {
     private boolean byHand;
     private double waterLaidKgPerM2;
     private double equivalentAgeDays;
+    private double setAgeDays;
     private double lostByFaceKgPerM2;
     private OptionalDouble drawnInFirstHour = OptionalDouble.empty();
     private double squaredDepthM2 = START_DEPTH_M * START_DEPTH_M;
@@ -129,9 +130,12 @@ final class CoatCourse {
     /** Returns the water that set will bind over the next step, kg/m2. */
     double boundKgPerM2(double stepS) {
         CoatMortar mortar = plan.mortar();
-        double rate = EquivalentAge.rate(column.coatMeanCelsius(plan.number()), mortar.settingActivationJPerMol());
-        double until = equivalentAgeDays + rate * Units.daysFromSeconds(stepS);
-        return plan.thicknessM() * HydraulicSet.boundKgPerM3(mortar.boundWaterKgPerM3(), equivalentAgeDays, until);
+        double until = setAgeDays + rate(mortar.settingActivationJPerMol()) * Units.daysFromSeconds(stepS);
+        return plan.thicknessM() * HydraulicSet.boundKgPerM3(mortar.boundWaterKgPerM3(), setAgeDays, until);
+    }
+
+    private double rate(double activationJPerMol) {
+        return EquivalentAge.rate(column.coatMeanCelsius(plan.number()), activationJPerMol);
     }
 
     /** Returns the hydroxide that turns to carbonate over a step in air of a given carbon dioxide, kg/m2. */
