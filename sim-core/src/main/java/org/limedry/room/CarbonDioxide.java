@@ -38,7 +38,7 @@ public final class CarbonDioxide {
      * @param freshAirKgPerS dry air from outdoors, kg/s; at least 0
      * @param sourceKgPerS given by plant and people, kg/s; at least 0
      * @param takenUpKg what all coats would take over the step, kg, at a mean content in ppm: 0 at 0, growing with content
-     *     at most in proportion and at least as its square root
+     *     at most in proportion and at least as its square root, until nothing is left to take
      */
     public record Zone(
             double airKg, double startPpm, double freshAirKgPerS, double sourceKgPerS, DoubleUnaryOperator takenUpKg) {

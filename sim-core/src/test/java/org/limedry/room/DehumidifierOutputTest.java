@@ -32,6 +32,14 @@ final class DehumidifierOutputTest {
         assertEquals(expectedShare, share, 1e-7); // digits printed
     }
 
+    // EXACT: a machine rated at 20 C/60 % does its rating there.
+    @Test
+    void refrigerant_atItsOwnRating_doesItsRating() {
+        Plant.Dehumidifier machine = machine(Drying.REFRIGERANT, Rating.AT_20C_60, OptionalDouble.empty());
+
+        assertEquals(TWELVE_LITRES_A_DAY, output(machine, 20.0, 0.60).waterKgPerS(), 1e-18); // a few roundings
+    }
+
     // PUBLISHED: trade check T15: 12 l/day at 30 C/80 % is 4 to 5 l/day at 15 C/80 %.
     @Test
     void refrigerant_inTheTradeExample_liesInTheBand() {
