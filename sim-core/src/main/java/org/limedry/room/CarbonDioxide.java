@@ -38,7 +38,7 @@ public final class CarbonDioxide {
      * @param freshAirKgPerS dry air from outdoors, kg/s; at least 0
      * @param sourceKgPerS given by plant and people, kg/s; at least 0
      * @param takenUpKg what all coats would take over the step, kg, at a mean content in ppm: 0 at 0, growing with content
-     *     at most in proportion and at least as its square root
+     *     at most in proportion and at least as its square root, until nothing is left to take
      */
     public record Zone(
             double airKg, double startPpm, double freshAirKgPerS, double sourceKgPerS, DoubleUnaryOperator takenUpKg) {
@@ -94,25 +94,32 @@ public final class CarbonDioxide {
         Check.positive(dtS, "dtS", "s");
         double[] mean = zones.stream().mapToDouble(Zone::startPpm).toArray();
         double[] uptakeKgPerS = new double[mean.length];
+        Balance balance = new Balance(zones, doors, outdoorPpm, dtS);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double[] before = mean;
             Arrays.setAll(uptakeKgPerS, i -> uptakeAirKgPerS(zones.get(i), before[i], dtS));
-            mean = means(new Balance(zones, doors, outdoorPpm, dtS), uptakeKgPerS);
+            mean = means(balance, uptakeKgPerS);
             if (agree(before, mean)) {
                 break;
             }
         }
-        return steps(new Balance(zones, doors, outdoorPpm, dtS), uptakeKgPerS, mean);
+        return steps(balance, uptakeKgPerS, mean);
     }
 
     private record Balance(List<Zone> zones, List<Door> doors, double outdoorPpm, double dtS) {
-        /** Air that comes into a room from everywhere, kg/s. */
-        double incomingKgPerS(int room) {
-            double flow = zones.get(room).freshAirKgPerS();
+        /** Returns how often the air of a room is changed or stripped over the step. */
+        double airChanges(int room, double uptakeKgPerS) {
+            double flow = zones.get(room).freshAirKgPerS() + uptakeKgPerS;
             for (Door door : doors) {
                 flow += door.one() == room || door.other() == room ? door.eachWayKgPerS() : 0.0;
             }
-            return flow;
+            return flow * dtS / zones.get(room).airKg();
+        }
+
+        /** Returns what comes from outdoors, plant and people, ppm kg/s. */
+        double notByDoors(int room) {
+            Zone zone = zones.get(room);
+            return zone.freshAirKgPerS() * outdoorPpm + zone.sourceKgPerS() / KG_PER_KG_PPM;
         }
     }
 
@@ -131,12 +138,9 @@ public final class CarbonDioxide {
         double[] mean = new double[size];
         double[] weight = new double[size];
         for (int i = 0; i < size; i++) {
-            Zone zone = balance.zones().get(i);
-            double perAir = balance.dtS() / zone.airKg();
-            double x = perAir * (balance.incomingKgPerS(i) + uptakeKgPerS[i]);
-            weight[i] = perAir * phi2(x);
-            double outside = zone.freshAirKgPerS() * balance.outdoorPpm() + zone.sourceKgPerS() / KG_PER_KG_PPM;
-            mean[i] = zone.startPpm() * phi1(x) + weight[i] * outside;
+            double x = balance.airChanges(i, uptakeKgPerS[i]);
+            weight[i] = balance.dtS() / balance.zones().get(i).airKg() * phi2(x);
+            mean[i] = balance.zones().get(i).startPpm() * phi1(x) + weight[i] * balance.notByDoors(i);
             solver.matrix()[i * size + i] = 1.0;
         }
         for (Door door : balance.doors()) {
@@ -148,9 +152,13 @@ public final class CarbonDioxide {
         return mean;
     }
 
+    /** The end by {@code C_0 exp(-x) + (dt / m) b phi1(x)}, which never falls below 0; the flows at the mean contents. */
     private static List<Step> steps(Balance balance, double[] uptakeKgPerS, double[] mean) {
+        double[] byDoors = new double[mean.length];
         double[] toOthers = new double[mean.length];
         for (Door door : balance.doors()) {
+            byDoors[door.one()] += door.eachWayKgPerS() * mean[door.other()];
+            byDoors[door.other()] += door.eachWayKgPerS() * mean[door.one()];
             double flow = door.eachWayKgPerS() * (mean[door.one()] - mean[door.other()]);
             toOthers[door.one()] += flow;
             toOthers[door.other()] -= flow;
@@ -158,11 +166,14 @@ public final class CarbonDioxide {
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < mean.length; i++) {
             Zone zone = balance.zones().get(i);
-            double takenUp = kg(uptakeKgPerS[i], mean[i]) * balance.dtS();
-            double out = kg(zone.freshAirKgPerS(), mean[i] - balance.outdoorPpm()) * balance.dtS();
-            double across = toOthers[i] * KG_PER_KG_PPM * balance.dtS();
-            double gain = zone.sourceKgPerS() * balance.dtS() - takenUp - out - across;
-            steps.add(new Step(zone.startPpm() + gain / kg(zone.airKg(), 1.0), mean[i], takenUp, out, across));
+            double x = balance.airChanges(i, uptakeKgPerS[i]);
+            double incoming = balance.dtS() / zone.airKg() * (balance.notByDoors(i) + byDoors[i]);
+            steps.add(new Step(
+                    zone.startPpm() * Math.exp(-x) + incoming * phi1(x),
+                    mean[i],
+                    kg(uptakeKgPerS[i] * balance.dtS(), mean[i]),
+                    kg(zone.freshAirKgPerS() * balance.dtS(), mean[i] - balance.outdoorPpm()),
+                    toOthers[i] * balance.dtS() * KG_PER_KG_PPM));
         }
         return List.copyOf(steps);
     }

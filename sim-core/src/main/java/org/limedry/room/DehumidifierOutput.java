@@ -17,7 +17,6 @@ public record DehumidifierOutput(double waterKgPerS, double heatW) {
     private static final double FULL_COLD_COIL_CELSIUS = 16.0;
     private static final double DESICCANT_FULL_CELSIUS = 20.0;
     private static final double DESICCANT_FULL_RELATIVE_HUMIDITY = 0.60;
-    private static final double MOLAR_MASS_RATIO = 0.621945;
 
     /**
      * Returns what {@code machine} does while it is on.
@@ -69,7 +68,7 @@ public record DehumidifierOutput(double waterKgPerS, double heatW) {
     private static double desiccantShare(double vapourPa, Constants constants, double pressurePa) {
         double fullPa =
                 DESICCANT_FULL_RELATIVE_HUMIDITY * constants.saturation().pressurePa(DESICCANT_FULL_CELSIUS);
-        return Math.min(1.0, humidityRatio(vapourPa, pressurePa) / humidityRatio(fullPa, pressurePa));
+        return Math.min(1.0, perDryAir(vapourPa, pressurePa) / perDryAir(fullPa, pressurePa));
     }
 
     private static double ratedVapourKgPerM3(Plant.Rating rating, Constants constants) {
@@ -85,7 +84,8 @@ public record DehumidifierOutput(double waterKgPerS, double heatW) {
                 / (constants.gasConstantVapourJPerKgK() * Units.kelvin(celsius));
     }
 
-    private static double humidityRatio(double vapourPa, double pressurePa) {
-        return MOLAR_MASS_RATIO * vapourPa / (pressurePa - vapourPa);
+    /** The humidity ratio but for the ratio of molar masses, which cancels. */
+    private static double perDryAir(double vapourPa, double pressurePa) {
+        return vapourPa / (pressurePa - vapourPa);
     }
 }

@@ -1,0 +1,61 @@
+package org.limedry.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.limedry.simulation.Outcome;
+import org.limedry.simulation.WaterAccount;
+import org.limedry.units.Check;
+
+/**
+ * What an {@link Ensemble} found: the likely run whole, dates and litres of each member, and the range of each coat.
+ *
+ * @param likely the run with every unknown at its likely value
+ * @param members one entry for each draw, in the order of the draws
+ * @param coats one entry for each coat of the scenario, in its order
+ */
+public record EnsembleResult(Outcome likely, List<Member> members, List<ReadyRange> coats) {
+    /**
+     * What is kept of a member.
+     *
+     * @param draw where its unknowns lay
+     * @param ending how it ended
+     * @param coats its coats, in the order of the scenario
+     * @param account its water account, whole site
+     */
+    public record Member(Draw draw, Outcome.Ending ending, List<Outcome.CoatResult> coats, WaterAccount account) {
+        public Member {
+            coats = List.copyOf(coats);
+        }
+
+        static Member of(Draw draw, Outcome outcome) {
+            return new Member(draw, outcome.ending(), outcome.coats(), outcome.account());
+        }
+    }
+
+    public EnsembleResult {
+        members = List.copyOf(members);
+        coats = List.copyOf(coats);
+    }
+
+    /** Returns how many members the solver gave up: their coats count as not ready from then on. */
+    public long membersGivenUp() {
+        return members.stream()
+                .filter(member -> member.ending() instanceof Outcome.Ending.GaveUp)
+                .count();
+    }
+
+    static EnsembleResult of(Outcome likely, List<Member> members) {
+        for (Member member : members) {
+            int found = member.coats().size();
+            Check.that(found == likely.coats().size(), "coats", "as many in every member as in the likely run", found);
+        }
+        List<ReadyRange> coats = new ArrayList<>();
+        for (int i = 0; i < likely.coats().size(); i++) {
+            int coat = i;
+            coats.add(ReadyRange.of(
+                    likely.coats().get(i),
+                    members.stream().map(member -> member.coats().get(coat)).toList()));
+        }
+        return new EnsembleResult(likely, members, coats);
+    }
+}
