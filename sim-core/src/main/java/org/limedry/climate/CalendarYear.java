@@ -1,5 +1,6 @@
 package org.limedry.climate;
 
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.Month;
 import java.time.ZoneOffset;
@@ -22,10 +23,10 @@ final class CalendarYear {
     static CalendarYear of(HourAxis axis, Hours record) {
         // A second round lets the turn of the year be bridged like any other gap.
         Hours twice = Hours.missing(2 * SLOTS);
-        for (int i = 0; i < axis.count(); i++) {
-            int slot = slot(axis, i);
-            if (twice.isMissing(slot)) {
-                twice.copyHour(slot, record, i);
+        int[] places = slots(axis);
+        for (int i = 0; i < places.length; i++) {
+            if (twice.isMissing(places[i])) {
+                twice.copyHour(places[i], record, i);
             }
         }
         repeatTheDayBeforeLeapDay(twice);
@@ -43,8 +44,9 @@ final class CalendarYear {
     /** Returns the hours that belong to dates of any year; missing where the record has none. */
     Hours along(HourAxis wanted) {
         Hours course = Hours.missing(wanted.count());
-        for (int i = 0; i < wanted.count(); i++) {
-            course.copyHour(i, slots, slot(wanted, i));
+        int[] places = slots(wanted);
+        for (int i = 0; i < places.length; i++) {
+            course.copyHour(i, slots, places[i]);
         }
         return course;
     }
@@ -58,8 +60,18 @@ final class CalendarYear {
         }
     }
 
-    private static int slot(HourAxis axis, int index) {
-        LocalDateTime time = LocalDateTime.ofInstant(axis.instant(index), ZoneOffset.UTC);
+    /** Returns the place of each hour; the calendar is asked once a day. */
+    private static int[] slots(HourAxis axis) {
+        int[] slots = new int[axis.count()];
+        for (int i = 0; i < slots.length; i++) {
+            boolean newDay = (axis.firstHour() + i) % HOURS_PER_DAY == 0;
+            slots[i] = i == 0 || newDay ? slot(axis.instant(i)) : slots[i - 1] + 1;
+        }
+        return slots;
+    }
+
+    private static int slot(Instant instant) {
+        LocalDateTime time = LocalDateTime.ofInstant(instant, ZoneOffset.UTC);
         int day = time.withYear(LEAP_YEAR).getDayOfYear();
         return (day - 1) * HOURS_PER_DAY + time.getHour();
     }

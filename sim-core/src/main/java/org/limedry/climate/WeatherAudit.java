@@ -9,10 +9,9 @@ import java.util.TreeMap;
 /** One pass over the rows of a weather file: collects every problem, and the hours if there is none. */
 final class WeatherAudit {
     private static final double LARGEST_JUMP_K = 15.0;
-    private static final double LEAST_HUMIDITY = 0.01;
-    private static final double MOST_HUMIDITY = 1.005;
-    private static final double COLDEST_CELSIUS = -60.0;
-    private static final double HOTTEST_CELSIUS = 60.0;
+    private static final Column TEMPERATURE = new Column("temperature C", -60.0, 60.0);
+    private static final Column HUMIDITY = new Column("relative humidity", 0.01, 1.005);
+    private static final Column WIND = new Column("wind m/s", 0.0, Double.MAX_VALUE);
     /** More than that between two rows is a slip in a date, not a record. */
     private static final long LONGEST_RECORD_HOURS = 20L * 366 * 24;
 
@@ -72,12 +71,10 @@ final class WeatherAudit {
         Hours hours = Hours.missing(axis.count());
         byHour.forEach((hour, reading) -> {
             int index = Math.toIntExact(hour - axis.firstHour());
-            hours.celsius[index] =
-                    plausible(reading.celsius(), COLDEST_CELSIUS, HOTTEST_CELSIUS, reading.time() + ": temperature C ");
-            double humidity = plausible(
-                    reading.relativeHumidity(), LEAST_HUMIDITY, MOST_HUMIDITY, reading.time() + ": relative humidity ");
+            hours.celsius[index] = TEMPERATURE.plausible(reading.celsius(), reading.time(), setAside);
+            double humidity = HUMIDITY.plausible(reading.relativeHumidity(), reading.time(), setAside);
             hours.relativeHumidity[index] = Math.min(humidity, 1.0);
-            double wind = plausible(reading.windMPerS(), 0.0, Double.MAX_VALUE, reading.time() + ": wind m/s ");
+            double wind = WIND.plausible(reading.windMPerS(), reading.time(), setAside);
             if (Double.isNaN(wind)) {
                 blankWinds++;
                 wind = WeatherRecord.BLANK_WIND_M_PER_S;
@@ -87,15 +84,17 @@ final class WeatherAudit {
         return hours;
     }
 
-    private double plausible(OptionalDouble value, double low, double high, String words) {
-        if (value.isEmpty()) {
-            return Double.NaN;
+    /** What a column is called and which of its values are believed. */
+    private record Column(String words, double low, double high) {
+        /** Returns the value, or NaN for a blank or for one that is set aside. */
+        double plausible(OptionalDouble value, Instant time, List<String> setAside) {
+            double number = value.orElse(Double.NaN);
+            if (value.isPresent() && !(number >= low && number <= high)) {
+                setAside.add(time + ": " + words + " " + number);
+                return Double.NaN;
+            }
+            return number;
         }
-        if (!(value.getAsDouble() >= low && value.getAsDouble() <= high)) {
-            setAside.add(words + value.getAsDouble());
-            return Double.NaN;
-        }
-        return value.getAsDouble();
     }
 
     private int countGaps() {

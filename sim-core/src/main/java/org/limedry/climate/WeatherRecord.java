@@ -23,10 +23,12 @@ public final class WeatherRecord {
 
     private final HourAxis axis;
     private final Hours hours;
+    private final CalendarYear calendar;
 
     WeatherRecord(HourAxis axis, Hours hours) {
         this.axis = axis;
         this.hours = hours;
+        this.calendar = CalendarYear.of(axis, hours);
     }
 
     /** What became of a weather file. */
@@ -128,6 +130,6 @@ public final class WeatherRecord {
         if (axis.contains(wanted)) {
             return hours.slice(Math.toIntExact(wanted.firstHour() - axis.firstHour()), wanted.count());
         }
-        return CalendarYear.of(axis, hours).along(wanted);
+        return calendar.along(wanted);
     }
 }

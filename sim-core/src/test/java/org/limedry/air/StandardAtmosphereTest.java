@@ -1,0 +1,88 @@
+package org.limedry.air;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.limedry.reference.ReferenceTable;
+
+class StandardAtmosphereTest {
+    // PUBLISHED and COMPUTED: psychro/barometric_published, tolerance of the row; computed columns to their print.
+    @Test
+    void barometricTable_isMet() {
+        int published = 0;
+        int computed = 0;
+        for (ReferenceTable.Row row :
+                ReferenceTable.load("psychro/barometric_published").rows()) {
+            double altitudeM = row.number("altitude_m");
+            boolean temperature = row.text("quantity").startsWith("t_");
+            double standard =
+                    temperature ? StandardAtmosphere.celsius(altitudeM) : StandardAtmosphere.pressurePa(altitudeM);
+            double ashrae = temperature ? standard : StandardAtmosphere.ashraePressurePa(altitudeM);
+
+            Printed.assertSame(row, "isa_ussa1976", standard, 0.0);
+            Printed.assertSame(row, "ashrae_eq3_or_eq4", ashrae, 0.0);
+            if (row.optionalNumber("fao56_eq7").isPresent()) {
+                Printed.assertSame(row, "fao56_eq7", StandardAtmosphere.fao56PressurePa(altitudeM), 0.0);
+                computed++;
+            }
+            if (row.optionalNumber("published_value").isPresent()) {
+                boolean fao = row.text("quantity").equals("p_station_FAO_eq7");
+                double found = fao ? StandardAtmosphere.fao56PressurePa(altitudeM) : standard;
+                Printed.assertNear(row, "published_value", found, row.number("tolerance"));
+                published++;
+            }
+        }
+
+        assertEquals(16, published);
+        assertEquals(13, computed);
+    }
+
+    // PUBLISHED: the heads of weather/mullingar-2017 and valentia-2017 were brought in with the note that the station
+    // pressure is about 12 and 3 hPa below that reduced to sea level, at 101 and 24 m.
+    @Test
+    void stationPressure_isBelowThatAtSeaLevel() {
+        assertEquals(
+                1200.0, 101_300.0 - StandardAtmosphere.stationPressurePa(101_300.0, 101.0, 9.0), 50.0); // whole hPa
+        assertEquals(300.0, 101_300.0 - StandardAtmosphere.stationPressurePa(101_300.0, 24.0, 11.0), 50.0); // whole hPa
+    }
+
+    // EXACT: at sea level nothing is reduced; the lapse of the standard atmosphere matters only in second order.
+    @Test
+    void stationPressure_followsTheStandardAtmosphereNearTheGround() {
+        assertEquals(101_300.0, StandardAtmosphere.stationPressurePa(101_300.0, 0.0, 9.0), 0.0); // exp(0) is 1
+        assertEquals(
+                StandardAtmosphere.pressurePa(150.0),
+                StandardAtmosphere.stationPressurePa(101_325.0, 150.0, 15.0 - 0.0065 * 75.0),
+                1.0); // mean temperature of the column; third order in 150 m over 8400 m
+    }
+
+    @Property
+    void pressure_fallsWithHeight(
+            @ForAll @DoubleRange(min = -500.0, max = 10_900.0) double altitudeM,
+            @ForAll @DoubleRange(min = 0.1, max = 100.0) double higherByM) {
+        assertTrue(StandardAtmosphere.pressurePa(altitudeM + higherByM) < StandardAtmosphere.pressurePa(altitudeM));
+        assertTrue(StandardAtmosphere.fao56PressurePa(altitudeM + higherByM)
+                < StandardAtmosphere.fao56PressurePa(altitudeM));
+    }
+
+    @Test
+    void altitude_outsideTheLayer_isRefused() {
+        for (double bad : new double[] {-500.1, 11_000.1, Double.NaN}) {
+            assertThrows(IllegalArgumentException.class, () -> StandardAtmosphere.pressurePa(bad));
+            assertThrows(IllegalArgumentException.class, () -> StandardAtmosphere.ashraePressurePa(bad));
+            assertThrows(IllegalArgumentException.class, () -> StandardAtmosphere.fao56PressurePa(bad));
+            assertThrows(IllegalArgumentException.class, () -> StandardAtmosphere.celsius(bad));
+            assertThrows(
+                    IllegalArgumentException.class, () -> StandardAtmosphere.stationPressurePa(101_300.0, bad, 9.0));
+        }
+        assertThrows(IllegalArgumentException.class, () -> StandardAtmosphere.stationPressurePa(0.0, 12.0, 9.0));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> StandardAtmosphere.stationPressurePa(101_300.0, 12.0, Double.NaN));
+    }
+}
