@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.limedry.lime.ColdLine;
+import org.limedry.lime.Frost;
 import org.limedry.lime.TooFast;
 import org.limedry.material.Catalogue;
 import org.limedry.room.PlantState;
@@ -16,9 +17,6 @@ import org.limedry.wall.WallColumn;
 
 /** Looks out for what the user must be told. */
 final class Watch {
-    /** Age up to which frost harms a coat, days (makers' sheets: at least 10; guidance rules, S10). */
-    private static final double FROST_FREE_DAYS = 10.0;
-
     /** Face humidity above which a face counts as wet for the wet-face frost line. */
     private static final double WET_FACE = 0.95;
 
@@ -129,12 +127,13 @@ final class Watch {
         double airCelsius = model.system().rooms().airCelsius(room);
         double faceCelsius = coat.column().innerCelsius();
         String wall = coat.plan().wall();
-        if (ageDays <= FROST_FREE_DAYS && airCelsius < 0.0) {
-            spells.note(Kind.FROST_AIR, wall, step, airCelsius, Math::min);
-        } else if (ageDays <= FROST_FREE_DAYS
-                && faceCelsius < 0.0
-                && coat.column().innerRelativeHumidity() > WET_FACE) {
-            spells.note(Kind.FROST_WET_FACE, wall, step, faceCelsius, Math::min);
+        if (ageDays <= Frost.LEAST_FROST_FREE_DAYS) {
+            Frost.Risk risk = Frost.risk(airCelsius, faceCelsius);
+            if (risk == Frost.Risk.AIR) {
+                spells.note(Kind.FROST_AIR, wall, step, airCelsius, Math::min);
+            } else if (risk == Frost.Risk.WET_FACE && coat.column().innerRelativeHumidity() > WET_FACE) {
+                spells.note(Kind.FROST_WET_FACE, wall, step, faceCelsius, Math::min);
+            }
         }
         if (!coat.isReady() && airCelsius < ColdLine.TRADE.celsius()) {
             spells.note(Kind.TOO_COLD, wall, step, step.hours(), Double::sum);
