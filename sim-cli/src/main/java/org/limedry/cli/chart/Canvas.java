@@ -1,0 +1,123 @@
+package org.limedry.cli.chart;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** A surface that remembers where its texts stand. */
+final class Canvas {
+    private static final double BOX_MARGIN_PX = 2;
+
+    private final Graphics2D g2;
+    private final Lettering lettering;
+    private final List<TextBox> texts = new ArrayList<>();
+
+    Canvas(Graphics2D g2, Lettering lettering) {
+        this.g2 = g2;
+        this.lettering = lettering;
+    }
+
+    Graphics2D graphics() {
+        return g2;
+    }
+
+    /** Returns the texts drawn so far. */
+    List<TextBox> texts() {
+        return Collections.unmodifiableList(texts);
+    }
+
+    /** Draws a picture with its top left corner at the given place, and takes its texts over. */
+    void drawInside(Picture picture, double left, double top) {
+        Canvas inside = new Canvas(g2, lettering);
+        AffineTransform before = g2.getTransform();
+        g2.translate(left, top);
+        picture.draw(inside);
+        g2.setTransform(before);
+        for (TextBox text : inside.texts) {
+            Rectangle2D box = text.box();
+            texts.add(new TextBox(
+                    text.text(),
+                    new Rectangle2D.Double(box.getX() + left, box.getY() + top, box.getWidth(), box.getHeight())));
+        }
+    }
+
+    void draw(Shape shape, Stroke stroke, Color color) {
+        g2.setStroke(stroke);
+        g2.setColor(color);
+        g2.draw(shape);
+    }
+
+    void line(Line2D line, Stroke stroke) {
+        draw(line, stroke, Ink.BLACK);
+    }
+
+    void fill(Shape shape, Color color) {
+        g2.setColor(color);
+        g2.fill(shape);
+    }
+
+    /** Draws a bar: its fill, then its outline. */
+    void bar(Rectangle2D bar, Fill fill, Stroke outline) {
+        Hatching.fill(this, bar, fill);
+        draw(bar, outline, Ink.BLACK);
+    }
+
+    /** Draws a text. */
+    void text(Text text, double x, double baseline, Align align) {
+        double left = align.left(x, text.widthPx());
+        g2.setColor(Ink.BLACK);
+        lettering.draw(g2, text, left, baseline);
+        texts.add(new TextBox(text, text.box(left, baseline)));
+    }
+
+    /** Draws a text on a white box, for places where lines or a hatch run below it. */
+    void boxed(Text text, double x, double baseline, Align align) {
+        Paragraph line = Paragraph.of(text);
+        boxed(line, align.left(x, text.widthPx()), baseline - text.ascentPx(), Align.START);
+    }
+
+    /** Draws lines of text on white boxes, from their top left corner. */
+    void boxed(Paragraph paragraph, double left, double top, Align align) {
+        paper(paragraph, new Point2D.Double(left, top), align, Ink.PAPER);
+        paragraph(paragraph, left, top, align);
+    }
+
+    /** Draws lines of text in the middle of their box, on paper of the given colour. */
+    void boxed(Paragraph paragraph, Rectangle2D box, Color paper) {
+        paper(paragraph, new Point2D.Double(box.getX(), box.getY()), Align.MIDDLE, paper);
+        paragraph(paragraph, box.getX(), box.getY(), Align.MIDDLE);
+    }
+
+    private void paper(Paragraph paragraph, Point2D topLeft, Align align, Color color) {
+        double baseline = topLeft.getY() + paragraph.lines().get(0).ascentPx();
+        double x = align.place(topLeft.getX(), paragraph.widthPx());
+        for (Text line : paragraph.lines()) {
+            Rectangle2D box = line.box(align.left(x, line.widthPx()), baseline);
+            fill(grown(box, BOX_MARGIN_PX), color);
+            baseline += paragraph.pitchPx();
+        }
+    }
+
+    /** Draws lines of text from their top left corner. */
+    void paragraph(Paragraph paragraph, double left, double top, Align align) {
+        double baseline = top + paragraph.lines().get(0).ascentPx();
+        double x = align.place(left, paragraph.widthPx());
+        for (Text line : paragraph.lines()) {
+            text(line, x, baseline, align);
+            baseline += paragraph.pitchPx();
+        }
+    }
+
+    static Rectangle2D grown(Rectangle2D box, double byPx) {
+        return new Rectangle2D.Double(
+                box.getX() - byPx, box.getY() - byPx, box.getWidth() + 2 * byPx, box.getHeight() + 2 * byPx);
+    }
+}

@@ -1,0 +1,24 @@
+package org.limedry.cli.chart;
+
+/** A chart laid out at one size. */
+interface Picture {
+    double widthPx();
+
+    double heightPx();
+
+    /** Returns what the chart tells, in sentences with its figures, for those who cannot see it. */
+    String story();
+
+    void draw(Canvas canvas);
+
+    static Picture of(Chart chart, Size size) {
+        if (chart instanceof DryingChart drying) {
+            return new DryingPicture(drying, size);
+        } else if (chart instanceof WallAndDewPointChart wall) {
+            return new WallPicture(wall, size);
+        } else if (chart instanceof WaterAccountChart account) {
+            return size == Size.WIDE ? new AccountBars(account.shown()) : new AccountSteps(account.shown());
+        }
+        throw new AssertionError(chart);
+    }
+}

@@ -1,0 +1,65 @@
+package org.limedry.cli.chart;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
+/**
+ * The values an axis runs over.
+ *
+ * @param low its lower end
+ * @param high its upper end
+ * @param step from one grid line to the next
+ */
+record ValueScale(double low, double high, double step) {
+    private static final double HEADROOM = 1.06;
+    private static final int MOST_STEPS = 5;
+    private static final int LEAST_STEPS = 3;
+    private static final double ROOM_CELSIUS = 0.8;
+    private static final List<Double> CELSIUS_STEPS = List.of(2.0, 5.0, 10.0, 20.0, 50.0);
+
+    /** Returns a scale from 0 to a little above {@code highest}. */
+    static ValueScale fromZero(double highest) {
+        double high = highest > 0 ? highest * HEADROOM : 1;
+        double decade = Math.pow(10, Math.floor(Math.log10(high)) - 1);
+        double step = DoubleStream.of(1, 2, 5, 10, 20, 50)
+                .map(times -> times * decade)
+                .filter(candidate -> high / candidate < MOST_STEPS + 1)
+                .findFirst()
+                .orElse(high);
+        return new ValueScale(0, high, step);
+    }
+
+    /** Returns a scale in steps of 2 degrees, or more if the values lie far apart, with room for words at both ends. */
+    static ValueScale celsius(double lowest, double highest) {
+        return CELSIUS_STEPS.stream()
+                .map(step -> celsius(lowest, highest, step))
+                .filter(scale -> scale.high - scale.low <= (MOST_STEPS + 0.5) * scale.step)
+                .findFirst()
+                .orElseGet(() -> new ValueScale(lowest - 1, highest + 1, highest - lowest + 2));
+    }
+
+    private static ValueScale celsius(double lowest, double highest, double step) {
+        double first = Math.floor((lowest - ROOM_CELSIUS) / step);
+        double last = Math.ceil((highest + ROOM_CELSIUS) / step);
+        double widened = Math.max(last, first + LEAST_STEPS);
+        double low = last < widened - 1 ? first - 1 : first;
+        double high = last < widened - 1 ? widened - 1 : widened;
+        // A little over the last line, or half of it would be cut off.
+        return new ValueScale(low * step, (high + 0.02) * step, step);
+    }
+
+    List<Double> ticks() {
+        int first = (int) Math.ceil(low / step - 1e-9);
+        int last = (int) Math.floor(high / step + 1e-9);
+        return IntStream.rangeClosed(first, last).mapToObj(n -> n * step).toList();
+    }
+
+    /** Returns a tick as text, with the decimals that the step needs and a true minus sign. */
+    String words(double tick) {
+        int decimals = (int) Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+        String digits = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(tick));
+        return tick < 0 ? "\u2212" + digits : digits;
+    }
+}

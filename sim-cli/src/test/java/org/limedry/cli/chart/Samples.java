@@ -1,0 +1,35 @@
+package org.limedry.cli.chart;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Every sample chart by a name that says what is hard about it. */
+final class Samples {
+    private Samples() {}
+
+    static Map<String, Chart> all() {
+        Timeline threeDays = DryingSamples.timeline("2026-11-02T08:00:00Z", 3);
+        Timeline twoWeeks = DryingSamples.timeline("2026-10-19T00:00:00Z", 14);
+        Timeline long200 = DryingSamples.timeline("2026-10-02T00:00:00Z", 200);
+        Map<String, Chart> charts = new LinkedHashMap<>();
+        charts.put("drying, stall", DryingSamples.stall());
+        charts.put("drying, one coat", DryingSamples.oneCoat());
+        charts.put("drying, six coats on three walls", DryingSamples.sixCoats());
+        charts.put("drying, nasty, 3 days", DryingSamples.nasty(threeDays, 3));
+        charts.put("drying, nasty, 91 days", DryingSamples.nasty(DryingSamples.WINTER, 91));
+        charts.put("drying, nasty, 200 days", DryingSamples.nasty(long200, 200));
+        charts.put("wall, stall", WallSamples.stall());
+        charts.put("wall, 3 days, no dehumidifier", WallSamples.chart(threeDays, 1.2, 9));
+        charts.put("wall, 14 days over a clock change", WallSamples.chart(twoWeeks, 7, 3));
+        charts.put("wall, 200 days, heated from the start", WallSamples.chart(long200, 0, 99));
+        charts.put("wall, always at the dew point", WallSamples.flat(DryingSamples.WINTER, -3, -3));
+        charts.put("wall, far above the dew point", WallSamples.flat(DryingSamples.WINTER, -3, -13));
+        charts.put("wall, far below the dew point", WallSamples.flat(threeDays, 4, 24));
+        charts.put("account, stall", AccountSamples.stall());
+        charts.put("account, wet air from outside", AccountSamples.wetOutside());
+        charts.put("account, a few litres", AccountSamples.small());
+        charts.put("account, crowded", AccountSamples.crowded());
+        charts.put("account, nothing", AccountSamples.nothing());
+        return charts;
+    }
+}
