@@ -3,11 +3,12 @@ package org.limedry.simulation;
 /** How long the next step should be, from the error of the last one (elementary controller, third order). */
 final class StepSize {
     private static final double FIRST_S = 1.0;
-    private static final double AFTER_SWITCH_S = 30.0;
+    private static final double AFTER_SWITCH_S = 120.0;
     private static final double LEAST_S = 1.0e-6;
     private static final double SAFETY = 0.9;
-    private static final double MOST_GROWTH = 5.0;
+    private static final double MOST_GROWTH = 8.0;
     private static final double MOST_SHRINK = 0.2;
+    private static final double NEARLY_THERE = 0.93;
     private static final double SHRINK_WHEN_LOST = 0.25;
     private static final double LEAST_ERROR = 1.0e-9;
 
@@ -22,8 +23,11 @@ final class StepSize {
     /** Returns the step to try with {@code leftS} to go, s. */
     double next(double leftS) {
         double stepS = Math.min(Math.min(wantedS, maxStepS), leftS);
+        if (stepS >= NEARLY_THERE * leftS) {
+            return leftS;
+        }
         // Two even steps serve better than a long one and a crumb.
-        return stepS < leftS && stepS > 0.5 * leftS ? 0.5 * leftS : stepS;
+        return stepS > 0.5 * leftS ? 0.5 * leftS : stepS;
     }
 
     void accept(double stepS, double error, boolean cutShort) {

@@ -14,7 +14,7 @@ import org.limedry.numerics.Rodas3;
  */
 public final class WallStep {
     private static final double WATER_FLOOR_KG_PER_M3 = 50.0;
-    private static final double FILM_FLOOR_KG_PER_M2 = 0.02;
+    private static final double FILM_FLOOR_KG_PER_M2 = 0.2;
     private static final double TEMPERATURE_SCALE_K = 100.0;
 
     private final WallMesh mesh;
