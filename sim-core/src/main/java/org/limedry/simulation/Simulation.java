@@ -16,8 +16,15 @@ import org.limedry.units.Units;
 public final class Simulation {
     private static final double NANOS = 1.0e9;
 
+    /** Looks at the site as the run begins and after every step taken: for tests of what no outcome tells. */
+    @FunctionalInterface
+    interface Onlooker {
+        void look(Instant now, SiteModel site);
+    }
+
     private final Scenario scenario;
     private final Progress progress;
+    private final Onlooker onlooker;
     private final SiteModel model;
     private final Timeline timeline;
     private final HistoryWriter history;
@@ -28,9 +35,10 @@ public final class Simulation {
     private long taken;
     private long rejected;
 
-    private Simulation(Scenario scenario, Progress progress) {
+    private Simulation(Scenario scenario, Progress progress, Onlooker onlooker) {
         this.scenario = scenario;
         this.progress = progress;
+        this.onlooker = onlooker;
         model = new SiteModel(scenario);
         timeline = new Timeline(scenario);
         long hours = Duration.between(scenario.from(), scenario.until()).toHours();
@@ -53,11 +61,16 @@ public final class Simulation {
      * @return what was found; also when the solver gave up, then with the last state it accepted
      */
     public static Outcome run(Scenario scenario, Progress progress) {
-        return new Simulation(scenario, progress).run();
+        return run(scenario, progress, (now, site) -> {});
+    }
+
+    static Outcome run(Scenario scenario, Progress progress, Onlooker onlooker) {
+        return new Simulation(scenario, progress, onlooker).run();
     }
 
     private Outcome run() {
         Outcome.Ending ending = new Outcome.Ending.Complete();
+        onlooker.look(now, model);
         model.event(now);
         history.write(now, weatherAt(now));
         while (now.isBefore(scenario.until()) && ending instanceof Outcome.Ending.Complete) {
@@ -123,6 +136,7 @@ public final class Simulation {
         model.take(now, stepS);
         history.take(stepS);
         watch.take(now);
+        onlooker.look(now, model);
         smallestS = Math.min(smallestS, stepS);
         taken++;
     }

@@ -17,7 +17,12 @@ final class Grid {
     private static final double FINE_M = 0.5e-3;
 
     /** First link at the far end of a wall, m. */
-    private static final double COARSE_M = 2.0e-3;
+    private static final double COARSE_M = 1.0e-3;
+
+    /** Longest link as a share of the layer, so that a thick wall passes the daily wave of warmth, but not below a length. */
+    private static final double LONGEST_SHARE = 1.0 / 15.0;
+
+    private static final double LEAST_LONGEST_M = 4.0e-3;
 
     /** Links of a coat of ordinary grid, and how strongly they crowd to its ends. */
     private static final int COAT_LINKS = 9;
@@ -60,6 +65,7 @@ final class Grid {
         double growth = Math.pow(GROWTH, 1.0 / factor);
         double first = Math.min((fineAtStart ? FINE_M : COARSE_M) / factor, thicknessM / 4.0);
         double last = Math.min((fineAtEnd ? FINE_M : COARSE_M) / factor, thicknessM / 4.0);
+        double longest = Math.max(LONGEST_SHARE * thicknessM, LEAST_LONGEST_M) / factor;
         List<Double> fromStart = new ArrayList<>();
         List<Double> fromEnd = new ArrayList<>();
         double reach = 0.0;
@@ -68,8 +74,8 @@ final class Grid {
             double link = start ? first : last;
             (start ? fromStart : fromEnd).add(link);
             reach += link;
-            first = start ? first * growth : first;
-            last = start ? last : last * growth;
+            first = start ? Math.min(first * growth, longest) : first;
+            last = start ? last : Math.min(last * growth, longest);
         }
         Collections.reverse(fromEnd);
         fromStart.addAll(fromEnd);

@@ -151,7 +151,7 @@ final class WallMesh {
      * @return ln p, or NaN if no suction in range holds that water
      */
     double logSuction(int node, double waterKgPerM2, double guess) {
-        double u = guess;
+        double u = Math.min(Math.max(guess, TransportTable.LEAST_LOG_SUCTION), TransportTable.LARGEST_LOG_SUCTION);
         for (int i = 0; i < MAX_ITERATIONS; i++) {
             double move = (waterKgPerM2 - storedKgPerM2(node, u)) / storedSlopeKgPerM2(node, u);
             if (Math.abs(move) < CONVERGED) {
