@@ -92,6 +92,24 @@ final class TransportTable {
         return (pieces[c + 1] + t * (2.0 * pieces[c + 2] + t * 3.0 * pieces[c + 3])) / STEP;
     }
 
+    /**
+     * Returns the correction of ln p that one Newton step makes towards a given water.
+     *
+     * @param logSuction present guess
+     * @param waterKgPerM3 water to be reached, kg/m3
+     */
+    double newtonMove(double logSuction, double waterKgPerM3) {
+        double place = (logSuction - LEAST_LOG_SUCTION) / STEP;
+        int k = Math.min(Math.max((int) place, 0), INTERVALS - 1);
+        double t = place - k;
+        int c = k * PIECE;
+        double c1 = pieces[c + 1];
+        double c2 = pieces[c + 2];
+        double c3 = pieces[c + 3];
+        double water = pieces[c] + t * (c1 + t * (c2 + t * c3));
+        return (waterKgPerM3 - water) * STEP / (c1 + t * (2.0 * c2 + t * 3.0 * c3));
+    }
+
     private void fill(int at, double[] left, double[] right, int q) {
         double d0 = left[q + 1] * STEP;
         double d1 = right[q + 1] * STEP;

@@ -334,7 +334,7 @@ public final class WallColumn {
 
     private void put(int node, double waterKgPerM2, double guess) {
         state.waterKgPerM2[node] = waterKgPerM2;
-        double u = mesh.logSuction(node, waterKgPerM2, guess);
+        double u = mesh.logSuction(node, waterKgPerM2, guess, WallMesh.KEPT);
         if (Double.isNaN(u)) {
             throw new IllegalStateException(
                     "no suction holds " + waterKgPerM2 + " kg/m2 in node " + node + " of " + plan.name());

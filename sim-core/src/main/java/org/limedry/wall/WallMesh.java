@@ -11,7 +11,12 @@ import java.util.Arrays;
 final class WallMesh {
     private static final int MAX_ITERATIONS = 60;
     private static final double MAX_STEP = 2.5;
-    private static final double CONVERGED = 1.0e-7;
+
+    /** Accuracy of a state that is kept: rounding after the last correction. */
+    static final double KEPT = 1.0e-7;
+
+    /** Accuracy of a state that a stage only looks at: 1e-8 after the last correction. */
+    static final double LOOKED_AT = 1.0e-4;
 
     private final double[] linkM;
     private final TransportTable[] linkTable;
@@ -148,14 +153,18 @@ final class WallMesh {
      * @param node the node
      * @param waterKgPerM2 stored water, kg/m2
      * @param guess where to start
+     * @param accuracy move of ln p after which one more correction, which squares the error, is enough
      * @return ln p, or NaN if no suction in range holds that water
      */
-    double logSuction(int node, double waterKgPerM2, double guess) {
-        double u = Math.min(Math.max(guess, TransportTable.LEAST_LOG_SUCTION), TransportTable.LARGEST_LOG_SUCTION);
+    double logSuction(int node, double waterKgPerM2, double guess, double accuracy) {
+        double u = Math.max(TransportTable.LEAST_LOG_SUCTION, Math.min(TransportTable.LARGEST_LOG_SUCTION, guess));
+        boolean plain = isUniform(node) && !hasFilm(node);
+        double thicknessM = halfBeforeM(node) + halfAfterM(node);
         for (int i = 0; i < MAX_ITERATIONS; i++) {
-            double move = (waterKgPerM2 - storedKgPerM2(node, u)) / storedSlopeKgPerM2(node, u);
-            if (Math.abs(move) < CONVERGED) {
-                // One more correction squares the error: 1e-7 becomes rounding.
+            double move = plain
+                    ? linkTable[node].newtonMove(u, waterKgPerM2 / thicknessM)
+                    : (waterKgPerM2 - storedKgPerM2(node, u)) / storedSlopeKgPerM2(node, u);
+            if (Math.abs(move) < accuracy) {
                 u += move;
                 return inRange(u) ? u : Double.NaN;
             }

@@ -241,7 +241,7 @@ public final class WallStep {
         for (int i = 0; i < Rodas3.STAGES; i++) {
             add(Rodas3.m(i), stages[i]);
         }
-        return invert();
+        return invert(WallMesh.KEPT);
     }
 
     /** Takes the state that {@link #propose} worked out. */
@@ -256,7 +256,7 @@ public final class WallStep {
         for (int j = 0; j < i; j++) {
             add(Rodas3.a(i, j), stages[j]);
         }
-        return invert();
+        return invert(WallMesh.LOOKED_AT);
     }
 
     private void add(double weight, double[] stage) {
@@ -267,9 +267,9 @@ public final class WallStep {
         }
     }
 
-    private boolean invert() {
+    private boolean invert(double accuracy) {
         for (int node = 0; node <= last; node++) {
-            double u = mesh.logSuction(node, trial.waterKgPerM2[node], trial.logSuction[node]);
+            double u = mesh.logSuction(node, trial.waterKgPerM2[node], trial.logSuction[node], accuracy);
             if (!(Math.abs(trial.celsius[node]) < 100.0) || Double.isNaN(u)) {
                 return false;
             }
