@@ -87,7 +87,7 @@ public final class AirFlow {
      * <b>Accuracy:</b> exact for orifices.
      *
      * @param oneM2 first area, m2; above 0
-     * @param otherM2 second area, m2; above 0
+     * @param otherM2 second area, m2; at least 0
      * @return effective area, m2
      */
     static double inSeriesM2(double oneM2, double otherM2) {

@@ -126,10 +126,8 @@ public record OpenState(
             }
         }
         double largestM2 = 0.0;
-        if (areaBySideM2.size() > 1) {
-            for (double sideM2 : areaBySideM2.values()) {
-                largestM2 = Math.max(largestM2, AirFlow.inSeriesM2(sideM2, allM2 - sideM2));
-            }
+        for (double sideM2 : areaBySideM2.values()) {
+            largestM2 = Math.max(largestM2, AirFlow.inSeriesM2(sideM2, allM2 - sideM2)); // 0 against no other side
         }
         return largestM2;
     }

@@ -107,6 +107,26 @@ final class AirFlowTest {
         assertEquals(sum, below, 1e-9); // sqrt of the level accuracy, times an area
     }
 
+    // EXACT: by day an opening to outdoors and a fan of 0.03 m3/s; people are neither.
+    @Test
+    void openState_byDay_hasTheOpeningAndTheFan() {
+        RoomPlan room = RoomFixture.with(
+                List.of(RoomFixture.outdoors(0.8, 2.0, 0.0, "N"), RoomFixture.door(0.8, 2.0)),
+                List.of(
+                        new Plant.People("gang", 3.0, RoomFixture.BY_DAY),
+                        new Plant.Fan("fan", 0.03, RoomFixture.BY_DAY)),
+                0.0);
+
+        OpenState state = OpenState.of(room, RoomFixture.NOON, AirExchange.ordinary());
+
+        assertTrue(state.anyOpen());
+        assertEquals(List.of(new OpenState.Gap(1.6, 2.0)), state.gaps());
+        assertEquals(0.03, state.fansM3PerS());
+        assertEquals(
+                0.0,
+                OpenState.of(room, RoomFixture.NIGHT, AirExchange.ordinary()).fansM3PerS());
+    }
+
     @Test
     void stack_ofOpeningsAtOneHeight_isZero() {
         OpenState state =

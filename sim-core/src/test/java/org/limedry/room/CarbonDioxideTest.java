@@ -30,7 +30,7 @@ final class CarbonDioxideTest {
 
     // EXACT: C = C_oo + (C_0 - C_oo) exp(-G t / m), C_oo = C_o + S / (kappa G); its mean by integrating.
     @ParameterizedTest
-    @ValueSource(doubles = {0.7, 45.0, 600.0, 3600.0, 86_400.0})
+    @ValueSource(doubles = {0.7, 44.0, 46.0, 600.0, 3600.0, 86_400.0})
     void over_withAConstantSource_isTheExponential(double dtS) {
         double sourceKgPerS = 3.0e-6;
         Zone zone = new Zone(AIR_KG, 700.0, FRESH_KG_PER_S, sourceKgPerS, CarbonDioxideTest::nothing);
