@@ -72,7 +72,10 @@ public final class Main {
 
     private int failed(Exception e) {
         if (e instanceof BadInputException bad) {
-            bad.problems().stream().map(InputProblem::text).forEach(text -> err.println("error: " + text));
+            List<InputProblem> problems = bad.problems();
+            problems.stream().map(InputProblem::text).forEach(err::println);
+            String count = problems.size() == 1 ? "1 problem" : problems.size() + " problems";
+            err.println(count + ". Nothing was run, nothing was written.");
             return ExitCode.BAD_INPUT.code();
         }
         if (e instanceof IOException || e instanceof UncheckedIOException) {

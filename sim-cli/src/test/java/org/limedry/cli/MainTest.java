@@ -62,8 +62,8 @@ final class MainTest {
     @Test
     void badInput_endsWithTwoAndOneLineForEachProblem() {
         List<InputProblem> problems = List.of(
-                new InputProblem("site.yaml", 12, "rooms.store.walls.north.areaM2", "above 0 m2", "-11.5"),
-                new InputProblem("weather.csv", 0, "", "a file", "a folder"));
+                new InputProblem("site.yaml", 12, "rooms.store.walls.north.areaM2", "must be 0.1 to 1000", "-11.5"),
+                new InputProblem("weather.csv", 0, "", "must be a file", "this is a folder"));
 
         int code = runCommand(
                 () -> {
@@ -75,8 +75,9 @@ final class MainTest {
         assertEquals("", out.toString());
         assertEquals(
                 List.of(
-                        "error: site.yaml line 12: rooms.store.walls.north.areaM2: must be above 0 m2, was -11.5",
-                        "error: weather.csv: must be a file, was a folder"),
+                        "site.yaml:12: rooms.store.walls.north.areaM2: -11.5; must be 0.1 to 1000",
+                        "weather.csv: this is a folder; must be a file",
+                        "2 problems. Nothing was run, nothing was written."),
                 err.toString().lines().toList());
     }
 

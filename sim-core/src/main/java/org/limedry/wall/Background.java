@@ -122,24 +122,24 @@ public enum Background {
      *
      * @param sheets figures of a catalogue material by name
      * @param thicknessM thickness of the wall, m; above 0; of no account for laths
-     * @param wetness how wet it is
+     * @param start how wet it is
      * @param celsius its temperature, C
      */
     public List<LayerPlan> layers(
-            Function<String, MaterialSheet> sheets, double thicknessM, Wetness wetness, double celsius) {
+            Function<String, MaterialSheet> sheets, double thicknessM, StartWater start, double celsius) {
         Check.positive(thicknessM, "thicknessM", "m");
         List<LayerPlan> layers = new ArrayList<>();
         double plasterM = this == OLD_PLASTER ? Math.min(OLD_PLASTER_M, OLD_PLASTER_MOST_OF_WALL * thicknessM) : 0.0;
         double mainM = isOnCavity() ? LATH_LAYER_M : thicknessM - plasterM;
-        layers.add(layer(sheets.apply(materialName), mainM, wetness, celsius));
+        layers.add(layer(sheets.apply(materialName), mainM, start, celsius));
         if (plasterM > 0.0) {
-            layers.add(layer(sheets.apply(Catalogue.AIR_LIME_PLASTER), plasterM, wetness, celsius));
+            layers.add(layer(sheets.apply(Catalogue.AIR_LIME_PLASTER), plasterM, start, celsius));
         }
         return List.copyOf(layers);
     }
 
-    private static LayerPlan layer(MaterialSheet sheet, double thicknessM, Wetness wetness, double celsius) {
-        double suctionPa = wetness.startSuctionPa(sheet.storage().retention(), celsius, Constants.ordinary());
+    private static LayerPlan layer(MaterialSheet sheet, double thicknessM, StartWater start, double celsius) {
+        double suctionPa = start.startSuctionPa(sheet.storage().retention(), celsius, Constants.ordinary());
         return new LayerPlan(sheet.name(), sheet.material(), thicknessM, celsius, suctionPa);
     }
 }

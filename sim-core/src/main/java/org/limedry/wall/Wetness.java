@@ -4,30 +4,21 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.limedry.material.VanGenuchten;
-import org.limedry.units.Units;
 
 /**
  * How wet a wall is as the job begins, in words.
  *
  * <p>Only liquid wetness changes what a coat meets: a wall at 90 % relative humidity drinks like a dry one.
  */
-public enum Wetness {
+public enum Wetness implements StartWater {
     /** Long dry: 60 % relative humidity in its pores. */
-    DRY(0.60, false),
+    DRY,
     /** Damp to the hand: 90 % relative humidity. */
-    DAMP(0.90, false),
+    DAMP,
     /** Dark with water: half of free saturation. */
-    WET(0.50, true),
+    WET,
     /** Water shows: 95 % of free saturation. */
-    SOAKED(0.95, true);
-
-    private final double value;
-    private final boolean isSaturation;
-
-    Wetness(double value, boolean isSaturation) {
-        this.value = value;
-        this.isSaturation = isSaturation;
-    }
+    SOAKED;
 
     /**
      * Returns the wetness of that name.
@@ -50,19 +41,18 @@ public enum Wetness {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /**
-     * Returns the suction from which a material starts, Pa: by Kelvin's law {@code p = -rho_w R_v T ln(phi)} from a
-     * humidity, by its retention from a saturation.
-     *
-     * @param retention retention of the material
-     * @param celsius its temperature, C
-     * @param constants density of water and gas constant of vapour
-     */
+    /** Returns the figure behind the word. */
+    public StartWater start() {
+        return switch (this) {
+            case DRY -> new Humidity(0.60);
+            case DAMP -> new Humidity(0.90);
+            case WET -> new Saturation(0.50);
+            case SOAKED -> new Saturation(0.95);
+        };
+    }
+
+    @Override
     public double startSuctionPa(VanGenuchten retention, double celsius, Constants constants) {
-        if (isSaturation) {
-            return retention.suctionPa(value);
-        }
-        double scalePa = constants.waterDensityKgPerM3() * constants.gasConstantVapourJPerKgK() * Units.kelvin(celsius);
-        return -scalePa * Math.log(value);
+        return start().startSuctionPa(retention, celsius, constants);
     }
 }

@@ -9,23 +9,24 @@ import org.junit.jupiter.api.Test;
 final class InputProblemTest {
     @Test
     void text_ofAFieldWithALine_namesFileLineFieldRuleAndValue() {
-        InputProblem problem = new InputProblem("site.yaml", 7, "coats[2].thicknessMm", "in (0, 60] mm", "-15");
+        InputProblem problem = new InputProblem("site.yaml", 7, "coats[2].thicknessMm", "must be 2 to 60", "-15");
 
-        assertEquals("site.yaml line 7: coats[2].thicknessMm: must be in (0, 60] mm, was -15", problem.text());
+        assertEquals("site.yaml:7: coats[2].thicknessMm: -15; must be 2 to 60", problem.text());
     }
 
     @Test
     void text_ofAWholeFile_leavesLineAndFieldOut() {
-        InputProblem problem = new InputProblem("site.yaml", 0, "", "a file with text in it", "empty");
+        InputProblem problem = new InputProblem("site.yaml", 0, "", "must be a site file", "there is nothing in it");
 
-        assertEquals("site.yaml: must be a file with text in it, was empty", problem.text());
+        assertEquals("site.yaml: there is nothing in it; must be a site file", problem.text());
     }
 
     @Test
     void text_ofAValueOverSeveralLines_isOneLine() {
-        InputProblem problem = new InputProblem("site.yaml", 3, "site", "one line", "\"first \n\r\n second\"");
+        InputProblem problem =
+                new InputProblem("site.yaml", 3, "site", "must be one line", "\"first \n\r\n second\u0007\"");
 
-        assertEquals("site.yaml line 3: site: must be one line, was \"first second\"", problem.text());
+        assertEquals("site.yaml:3: site: \"first second?\"; must be one line", problem.text());
     }
 
     @Test

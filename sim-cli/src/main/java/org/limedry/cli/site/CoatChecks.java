@@ -1,0 +1,87 @@
+package org.limedry.cli.site;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.limedry.cli.site.schema.Entry;
+import org.limedry.cli.site.schema.Key;
+
+/** Whether coats and hand tests agree with the rest of the file. */
+final class CoatChecks {
+    private final Entry site;
+    private final WallNames walls;
+    private final Optional<RunDays> days;
+    private final Map<String, Integer> count = new HashMap<>();
+    private final Map<String, LocalDate> lastLaid = new HashMap<>();
+
+    CoatChecks(Entry site, WallNames walls, Optional<RunDays> days) {
+        this.site = site;
+        this.walls = walls;
+        this.days = days;
+    }
+
+    /** Reports every disagreement. */
+    void run() {
+        site.given(SiteKeys.COATS).orElse(List.of()).forEach(this::coat);
+        site.given(SiteKeys.HAND_TESTS).orElse(List.of()).forEach(this::handTest);
+    }
+
+    private void coat(Entry coat) {
+        walls.check(coat);
+        Map<String, Entry> mixes = site.given(SiteKeys.MIXES).orElse(Map.of());
+        coat.given(CoatKeys.MIX)
+                .filter(name -> site.given(SiteKeys.MIXES).isPresent() && !mixes.containsKey(name))
+                .ifPresent(name -> coat.at(CoatKeys.MIX)
+                        .problem("no mix \"" + name + "\"", "there are: " + String.join(", ", mixes.keySet())));
+        walls.find(coat).ifPresent(wall -> onWall(coat, wall));
+    }
+
+    private void onWall(Entry coat, WallNames.Listed wall) {
+        int number = count.merge(wall.planName(), 1, Integer::sum);
+        if (number == 1
+                && wall.entry()
+                        .given(WallKeys.FINISH)
+                        .filter(WallKeys.Finish.TILES::equals)
+                        .isPresent()) {
+            coat.at(CoatKeys.WALL)
+                    .problem("the wall has tiles", "no coat holds on tiles: hack them off and leave finish out");
+        }
+        coat.given(CoatKeys.LAID).ifPresent(laid -> {
+            if (laid.isPresent()) {
+                laidOn(coat, wall, laid.get());
+            } else if (number == 1) {
+                coat.at(CoatKeys.LAID)
+                        .problem("when ready", "must be a date: there is no coat under it that could be ready");
+            }
+        });
+    }
+
+    private void laidOn(Entry coat, WallNames.Listed wall, LocalDate day) {
+        Optional<LocalDate> under = Optional.ofNullable(lastLaid.put(wall.planName(), day));
+        if (under.isPresent() && !day.isAfter(under.get())) {
+            coat.at(CoatKeys.LAID).problem(day.toString(), "must be after the coat under it, " + under.get());
+        }
+        inRun(coat, CoatKeys.LAID, day);
+    }
+
+    private void handTest(Entry test) {
+        walls.check(test);
+        walls.find(test)
+                .ifPresent(wall -> test.given(CoatKeys.COAT)
+                        .filter(number -> number > count.getOrDefault(wall.planName(), 0))
+                        .ifPresent(number -> test.at(CoatKeys.COAT)
+                                .problem(
+                                        number.toString(),
+                                        "there are " + count.getOrDefault(wall.planName(), 0)
+                                                + " coats on that wall")));
+        test.given(CoatKeys.DATE).ifPresent(day -> inRun(test, CoatKeys.DATE, day));
+    }
+
+    private void inRun(Entry entry, Key<?> key, LocalDate day) {
+        days.filter(run -> !run.contains(day))
+                .ifPresent(run -> entry.at(key)
+                        .problem(day.toString(), "must be in the run, " + run.first() + " to " + run.last()));
+    }
+}

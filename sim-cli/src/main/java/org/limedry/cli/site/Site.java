@@ -1,0 +1,226 @@
+package org.limedry.cli.site;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.limedry.air.StandardAtmosphere;
+import org.limedry.climate.WeatherQuality;
+import org.limedry.climate.WeatherRecord;
+import org.limedry.climate.WeatherSeries;
+import org.limedry.lime.ReadinessRule;
+import org.limedry.room.AirExchange;
+import org.limedry.room.RoomPlan;
+import org.limedry.room.Surfaces;
+import org.limedry.simulation.Accuracy;
+import org.limedry.simulation.Physics;
+import org.limedry.simulation.Scenario;
+import org.limedry.study.Draw;
+import org.limedry.study.Uncertain;
+import org.limedry.units.Units;
+import org.limedry.wall.WallPlan;
+
+/** A site file that can be run: everything it says, everything it takes for granted, and what nobody can know. */
+public final class Site {
+    /** The run begins at the mean of these days outdoors. */
+    private static final int START_MEAN_HOURS = 240;
+
+    private final SiteParts parts;
+    private final Materials materials;
+    private final Guesses guesses;
+    private final List<Uncertain> uncertain;
+    private final List<Assumption> assumptions;
+
+    Site(SiteParts parts, Materials materials) {
+        this.parts = parts;
+        this.materials = materials;
+        this.guesses = new Guesses(parts, materials);
+        List<Guess> all = new Unknowns(parts, guesses).all(reaches(-1) && reaches(1));
+        this.uncertain = Unknowns.varied(all).stream().map(Guess::uncertain).toList();
+        this.assumptions = new Assumptions(parts, all).list();
+    }
+
+    private boolean reaches(int direction) {
+        return weather(direction * WeatherRecord.MOST_SHIFT_DAYS) instanceof WeatherRecord.Covered;
+    }
+
+    /** Returns what the user calls the job. */
+    public String name() {
+        return parts.entry().get(SiteKeys.SITE);
+    }
+
+    /** Returns the clock by which all times are told. */
+    public ZoneId zone() {
+        return parts.days().zone();
+    }
+
+    /** Returns the start of the run. */
+    public Instant from() {
+        return parts.days().from();
+    }
+
+    /** Returns the end of the run. */
+    public Instant until() {
+        return parts.days().until();
+    }
+
+    /** Returns the bucket in which a report counts water, litres. */
+    public double bucketLitres() {
+        return parts.entry().get(SiteKeys.BUCKET_LITRES);
+    }
+
+    /** Returns the air temperature below which no coat is laid when ready, C. */
+    public double coldLineCelsius() {
+        return parts.entry().get(SiteKeys.COLD_LINE);
+    }
+
+    /** Returns the name of the rule for when the next coat may go on. */
+    public String ruleName() {
+        return parts.entry().get(SiteKeys.READY_RULE).named().name();
+    }
+
+    /** Returns the names of the rooms in the order of the file. */
+    public List<String> rooms() {
+        return List.copyOf(parts.rooms().keySet());
+    }
+
+    /**
+     * Returns a wall in the words of a report: without its room where there is only one.
+     *
+     * @param planName name of a wall in a scenario
+     */
+    public String wallWords(String planName) {
+        String prefix = rooms().get(0) + " ";
+        return rooms().size() == 1 && planName.startsWith(prefix) ? planName.substring(prefix.length()) : planName;
+    }
+
+    /** Returns the name of the weather: a shipped year or a file. */
+    public String weatherName() {
+        return parts.weather().name();
+    }
+
+    /** Returns what was found in the weather and what was done about it. */
+    public WeatherQuality weatherQuality() {
+        return parts.weather().quality();
+    }
+
+    /** Returns the statements that must stand wherever results drawn from the weather are shown; none for an own file. */
+    public List<String> attribution() {
+        return parts.weather().attribution();
+    }
+
+    /** Returns the faces that the file does not list and that were made up, each in a sentence. */
+    public List<String> madeUpFaces() {
+        return parts.faces().madeUp();
+    }
+
+    /** Returns what nobody can know, at most twelve, those that move the dates most first. */
+    public List<Uncertain> uncertain() {
+        return uncertain;
+    }
+
+    /** Returns everything that was taken since the file does not say it, the unknowns first. */
+    public List<Assumption> assumptions() {
+        return assumptions;
+    }
+
+    /**
+     * Returns the run for one way in which the unknowns may lie; the same draw gives the same run.
+     *
+     * @param draw quantiles by the keys of {@link #uncertain()}
+     */
+    public Scenario scenario(Draw draw) {
+        int shiftDays = Math.toIntExact(Math.round(guesses.weatherShift().in(draw)));
+        if (!(weather(shiftDays) instanceof WeatherRecord.Covered covered)) {
+            throw new IllegalArgumentException("draw: must lie where the weather reaches, was " + shiftDays + " days");
+        }
+        double meanCelsius = startCelsius(covered.outdoors());
+        CoatPlans coats = new CoatPlans(parts, guesses, draw);
+        return new Scenario(
+                name(),
+                from(),
+                until(),
+                covered.outdoors(),
+                Map.of(),
+                roomPlans(meanCelsius, draw),
+                wallPlans(meanCelsius, draw),
+                coats.coats(),
+                rule(draw),
+                coats.handTests(),
+                physics(draw),
+                Accuracy.ordinary());
+    }
+
+    private WeatherRecord.Cover weather(int shiftDays) {
+        return parts.weather().over(parts.entry().get(SiteKeys.PLACE), parts.days(), shiftDays);
+    }
+
+    private double startCelsius(WeatherSeries outdoors) {
+        double sum = 0.0;
+        int hours = 0;
+        Instant end = from().plus(Duration.ofHours(START_MEAN_HOURS));
+        for (Instant t = from(); t.isBefore(end) && t.isBefore(until()); t = t.plus(Duration.ofHours(1))) {
+            sum += outdoors.celsius(t);
+            hours++;
+        }
+        return sum / hours;
+    }
+
+    private double startCelsius(String room, double meanCelsius) {
+        return Optional.ofNullable(parts.rooms().get(room))
+                .flatMap(entry -> entry.given(RoomKeys.START_CELSIUS))
+                .orElse(meanCelsius);
+    }
+
+    private List<RoomPlan> roomPlans(double meanCelsius, Draw draw) {
+        RoomPlans plans = new RoomPlans(parts, guesses, draw);
+        List<RoomPlan> rooms = new ArrayList<>();
+        parts.rooms().forEach((name, room) -> rooms.add(plans.plan(name, room, startCelsius(name, meanCelsius))));
+        return rooms;
+    }
+
+    private List<WallPlan> wallPlans(double meanCelsius, Draw draw) {
+        WallPlans plans = new WallPlans(parts, materials, guesses, draw);
+        double soilCelsius = parts.weather().record().meanCelsius();
+        return parts.faces().specs().stream()
+                .map(spec -> plans.plan(spec, startCelsius(spec.room(), meanCelsius), soilCelsius))
+                .toList();
+    }
+
+    private ReadinessRule rule(Draw draw) {
+        return parts.entry()
+                .get(SiteKeys.READY_RULE)
+                .with(
+                        Guesses.pascals(guesses.readySuction().in(draw)),
+                        guesses.readyAge().in(draw),
+                        Units.fractionFromPercent(guesses.readyFace().in(draw)));
+    }
+
+    private Physics physics(Draw draw) {
+        Physics usual = Physics.ordinary();
+        Surfaces faces = usual.surfaces();
+        AirExchange air = usual.air();
+        double stillWPerM2K = guesses.stillAir().in(draw);
+        return new Physics(
+                usual.constants(),
+                new Surfaces(
+                        stillWPerM2K,
+                        Math.max(stillWPerM2K, faces.doorOpenWPerM2K()),
+                        Math.max(stillWPerM2K, faces.aimedWPerM2K()),
+                        faces.radiantWPerM2K(),
+                        faces.vapourPerConvectionKPerJ(),
+                        faces.outsideStillWPerM2K(),
+                        faces.outsideWindWPerM2KPerMPerS()),
+                new AirExchange(
+                        air.balance(),
+                        StandardAtmosphere.pressurePa(parts.weather().altitudeM()),
+                        guesses.openingFlow().in(draw),
+                        air.windPressureDifference(),
+                        air.dischargeCoefficient()),
+                usual.airHeat(),
+                usual.outdoorCarbonDioxidePpm());
+    }
+}

@@ -1,0 +1,42 @@
+package org.limedry.cli.site;
+
+import java.util.List;
+import java.util.Map;
+import org.limedry.cli.site.schema.Entry;
+
+/**
+ * A site file without problems, with what was read beside it.
+ *
+ * @param entry the file
+ * @param days the days of the run
+ * @param weather the weather
+ * @param names the listed walls
+ * @param faces all faces
+ * @param library the shipped tables
+ */
+record SiteParts(Entry entry, RunDays days, SiteWeather weather, WallNames names, Faces.All faces, Library library) {
+    /** Returns the coats in the order of the file. */
+    List<Entry> coats() {
+        return entry.get(SiteKeys.COATS);
+    }
+
+    /** Returns the rooms by name. */
+    Map<String, Entry> rooms() {
+        return entry.get(SiteKeys.ROOMS);
+    }
+
+    /** Returns the wall of a coat or a hand test. */
+    WallNames.Listed wallOf(Entry asking) {
+        return names.find(asking)
+                .orElseThrow(() -> new IllegalStateException(asking.place().path() + " has no wall"));
+    }
+
+    /** Returns the mix of a coat. */
+    Entry mixOf(Entry coat) {
+        Entry mix = entry.get(SiteKeys.MIXES).get(coat.get(CoatKeys.MIX));
+        if (mix == null) {
+            throw new IllegalStateException(coat.place().path() + " has no mix");
+        }
+        return mix;
+    }
+}

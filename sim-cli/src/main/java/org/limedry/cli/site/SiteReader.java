@@ -1,0 +1,87 @@
+package org.limedry.cli.site;
+
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.limedry.cli.problem.InputProblem;
+import org.limedry.cli.readings.TextFile;
+import org.limedry.cli.site.schema.Entry;
+import org.limedry.cli.site.schema.Node;
+import org.limedry.cli.site.schema.Problems;
+import org.limedry.cli.site.schema.YamlTree;
+
+/** Reads site files: a site that can be run, or everything that is wrong with the file. */
+public final class SiteReader {
+    private static final long MOST_BYTES = 1_000_000;
+
+    private final Problems problems;
+    private final Path folder;
+
+    private SiteReader(String shown, Path folder) {
+        this.problems = new Problems(shown);
+        this.folder = folder;
+    }
+
+    /** What became of a file. */
+    public sealed interface Result {}
+
+    /** It can be run. */
+    public record Good(Site site) implements Result {}
+
+    /** It cannot; at least one problem, in the order of the lines. */
+    public record Bad(List<InputProblem> problems) implements Result {
+        public Bad {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Reads a file; files that it names are looked for beside it. */
+    public static Result read(Path file) {
+        TextFile.Content content = TextFile.read(file, file.toString(), "", MOST_BYTES);
+        if (content instanceof TextFile.Unreadable unreadable) {
+            return new Bad(List.of(unreadable.problem()));
+        }
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        return parse(((TextFile.Text) content).text(), file.toString(), folder == null ? file : folder);
+    }
+
+    /**
+     * Reads the text of a file.
+     *
+     * @param shown the file as the user named it
+     * @param folder where the files that it names are looked for
+     */
+    static Result parse(String text, String shown, Path folder) {
+        SiteReader reader = new SiteReader(shown, folder);
+        Optional<Site> site = YamlTree.parse(text, reader.problems).flatMap(reader::site);
+        return site.isPresent() ? new Good(site.get()) : new Bad(reader.problems.sorted());
+    }
+
+    private Optional<Site> site(Node root) {
+        Optional<Entry> read = SiteKeys.BLOCK.read(root, problems.root());
+        if (read.isEmpty()) {
+            return Optional.empty();
+        }
+        Entry entry = read.get();
+        Library library = Library.load();
+        Materials materials = new Materials(entry, library);
+        Optional<SiteWeather> weather = entry.given(SiteKeys.PLACE).flatMap(place -> SiteWeather.load(place, folder));
+        Optional<RunDays> days =
+                RunDays.of(entry, weather.map(SiteWeather::zone).orElse(ZoneOffset.UTC));
+        WallNames names = WallNames.of(entry);
+        new RoomChecks(entry).run();
+        Mixes.check(entry, library.mortars());
+        materials.check();
+        new CoatChecks(entry, names, days).run();
+        if (problems.isEmpty() && weather.isPresent() && days.isPresent()) {
+            weather.get().checkReach(entry.get(SiteKeys.PLACE), days.get());
+        }
+        if (!problems.isEmpty()) {
+            return Optional.empty();
+        }
+        SiteParts parts =
+                new SiteParts(entry, days.orElseThrow(), weather.orElseThrow(), names, Faces.of(entry, names), library);
+        return Optional.of(new Site(parts, materials));
+    }
+}
