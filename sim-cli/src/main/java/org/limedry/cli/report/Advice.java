@@ -1,11 +1,13 @@
 package org.limedry.cli.report;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.limedry.climate.Schedule;
 import org.limedry.room.Opening;
 import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
@@ -21,6 +23,9 @@ final class Advice {
     private static final double DOORS_OPEN_ENOUGH_HOURS = 8.0;
     private static final double A_THIRD = 1.0 / 3.0;
     private static final double A_QUARTER = 0.25;
+
+    /** Lime is left to itself in its first days: plant then would dry it too fast. */
+    private static final Duration FIRST_DAYS = Duration.ofDays(10);
 
     private final Findings findings;
     private final Days days;
@@ -53,9 +58,10 @@ final class Advice {
                         this::unflued,
                         this::tooFast,
                         this::heatWithoutAir,
-                        this::dryButSoft,
                         this::longerOpen,
+                        this::plantSooner,
                         this::gentleHeat,
+                        this::dryButSoft,
                         this::glass,
                         this::weakDehumidifier,
                         this::wallFull,
@@ -140,6 +146,35 @@ final class Advice {
                                             Figures.whole(outside.days()),
                                             Figures.oneDecimal(openHoursPerDay(wait))));
                 }));
+    }
+
+    /** Asks for plant that was brought in while the coat had long been waiting in wet air. */
+    private Optional<DoLine> plantSooner() {
+        return slow().flatMap(wait -> room(wait).plant().stream()
+                .flatMap(plant -> lateAndDry(wait, plant).stream())
+                .findFirst());
+    }
+
+    private Optional<DoLine> lateAndDry(Waiting wait, Plant plant) {
+        boolean heater = plant instanceof Plant.Heater burner && !Cautions.isUnflued(burner);
+        if (!heater && !(plant instanceof Plant.Dehumidifier)) {
+            return Optional.empty();
+        }
+        return plant.on().spans().stream()
+                .findFirst()
+                .map(Schedule.Span::from)
+                .filter(from -> wait.hoursBefore(from, wait::isWet) >= A_QUARTER * wait.hours())
+                .filter(from -> from.isAfter(wait.firstTime().plus(FIRST_DAYS)))
+                .map(from -> new DoLine(
+                        "Bring the %s in sooner than %s%s"
+                                .formatted(
+                                        plant.name(),
+                                        days.brief(days.date(from)),
+                                        heater ? ", and let the wet air out" : ", after the first week"),
+                        "the air was full or the %s wet for %s before it came"
+                                .formatted(
+                                        findings.words(wait.wall().name()),
+                                        Figures.count(wait.hoursBefore(from, wait::isWet), "hour"))));
     }
 
     private Optional<DoLine> gentleHeat() {

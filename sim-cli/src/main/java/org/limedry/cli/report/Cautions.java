@@ -63,8 +63,8 @@ final class Cautions {
                 .filter(Plant.Heater.class::isInstance)
                 .map(Plant.Heater.class::cast)
                 .toList();
-        boolean unflued = warned.contains(Warning.Kind.UNFLUED_HEATER)
-                || heaters.stream().anyMatch(heater -> UNFLUED.contains(heater.fuel()));
+        boolean unflued =
+                warned.contains(Warning.Kind.UNFLUED_HEATER) || heaters.stream().anyMatch(Cautions::isUnflued);
         List<Caution> cautions = new ArrayList<>();
         cautions.add(EYES);
         addIf(findings.notes().quicklime(), QUICKLIME, cautions);
@@ -81,6 +81,11 @@ final class Cautions {
         addIf(warned.contains(Warning.Kind.WET_LATH), ROT, cautions);
         cautions.add(CODES);
         return List.copyOf(cautions);
+    }
+
+    /** Tells whether a heater burns its fuel in the room air. */
+    static boolean isUnflued(Plant.Heater heater) {
+        return UNFLUED.contains(heater.fuel());
     }
 
     private static void addIf(boolean applies, Caution caution, List<Caution> cautions) {

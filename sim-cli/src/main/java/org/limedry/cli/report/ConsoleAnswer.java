@@ -60,10 +60,11 @@ public final class ConsoleAnswer {
             return;
         }
         String rule = "rule: " + findings.scenario().rule().name();
-        row(rule, "laid", new ReadyText.Cells("earliest", "LIKELY", "latest"));
+        int width = labelWidth(coats);
+        row(rule, width, "laid", new ReadyText.Cells("earliest", "LIKELY", "latest"));
         for (Coat coat : coats) {
             String laid = coat.result().laid().map(days::date).map(days::brief).orElse("not laid");
-            row(label(coat), laid, ready.console(coat));
+            row(label(coat, width), width, laid, ready.console(coat));
         }
         int more = findings.coats().size() - coats.size();
         if (more > 0) {
@@ -90,16 +91,34 @@ public final class ConsoleAnswer {
                 .toList();
     }
 
-    /** Cuts a long name of a wall, never the number of the coat. */
-    private static String label(Coat coat) {
-        String number = ", coat " + coat.plan().number();
-        String wall = Ascii.of(coat.wall());
-        int room = LABEL_WIDTH - 1 - number.length();
-        return (wall.length() > room ? wall.substring(0, room - 2) + ".." : wall) + number;
+    /** Returns the width of the first column: that of the longest label, within what the dates leave of the line. */
+    private int labelWidth(List<Coat> coats) {
+        int longest = coats.stream()
+                .mapToInt(coat -> Ascii.of(coat.label()).length())
+                .max()
+                .orElse(0);
+        int latest = coats.stream()
+                .mapToInt(coat -> ready.console(coat).latest().length())
+                .max()
+                .orElse(0);
+        int most = Ascii.COLUMNS - LAID_WIDTH - 2 * DATE_WIDTH - latest;
+        return Math.max(LABEL_WIDTH, Math.min(longest + 1, most));
     }
 
-    private void row(String label, String laid, ReadyText.Cells dates) {
-        String start = Ascii.cell(label, LABEL_WIDTH) + Ascii.cell(laid, LAID_WIDTH);
+    /** Cuts a long name of a wall, never the number of the coat. */
+    private static String label(Coat coat, int width) {
+        String number = ", coat " + coat.plan().number();
+        String wall = Ascii.of(coat.wall());
+        int room = width - 1 - number.length();
+        if (wall.length() <= room) {
+            return wall + number;
+        }
+        String shorter = wall.replaceFirst(" wall$", "");
+        return (shorter.length() <= room ? shorter : shorter.substring(0, room - 2) + "..") + number;
+    }
+
+    private void row(String label, int width, String laid, ReadyText.Cells dates) {
+        String start = Ascii.cell(label, width) + Ascii.cell(laid, LAID_WIDTH);
         lines.add(
                 findings.quick()
                         ? start + Ascii.of(dates.likely())

@@ -53,6 +53,10 @@ final class HtmlPage {
             boolean coatTable,
             boolean hasWarnings,
             boolean hasWetFaces,
+            boolean hasVaried,
+            List<SiteNotes.Assumption> varied,
+            boolean hasTaken,
+            List<SiteNotes.Assumption> taken,
             String hours,
             List<RoomView> rooms,
             Optional<AccountView> wholeSite) {}
@@ -76,12 +80,21 @@ final class HtmlPage {
         long hours = Duration.between(
                         findings.scenario().from(), findings.outcome().reached())
                 .toHours();
+        List<SiteNotes.Assumption> varied = page.assumptions().stream()
+                .filter(SiteNotes.Assumption::isVaried)
+                .toList();
+        List<SiteNotes.Assumption> taken =
+                page.assumptions().stream().filter(item -> !item.isVaried()).toList();
         return new View(
                 page,
                 findings.quick(),
                 !page.coats().isEmpty(),
                 !page.warnings().isEmpty(),
                 !page.wetFaces().isEmpty(),
+                !varied.isEmpty(),
+                varied,
+                !taken.isEmpty(),
+                taken,
                 Figures.whole(hours),
                 IntStream.range(0, page.rooms().size())
                         .mapToObj(i -> room(i, several))

@@ -86,8 +86,9 @@ record PageModel(
      * About the run.
      *
      * @param solver runs, steps and time
+     * @param weather whose weather it is, and what was mended in it
      * @param closure what the account leaves unexplained
      * @param version version of limedry
      */
-    record RunPart(String solver, String closure, String version) {}
+    record RunPart(String solver, String weather, String closure, String version) {}
 }

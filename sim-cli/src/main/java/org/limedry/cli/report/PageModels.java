@@ -91,7 +91,7 @@ final class PageModels {
                 .laid()
                 .map(instant -> "laid " + days.table(days.date(instant)))
                 .orElse("not laid by " + days.brief(ready.lastDay()));
-        String detail = "%s m\u00b2, %s mm, on %s, %s"
+        String detail = "%s m\u00b2, %s mm%s, %s"
                 .formatted(
                         Figures.plain(wall.areaM2()),
                         Figures.plain(Units.mmFromMetres(coat.plan().thicknessM())),
@@ -102,10 +102,13 @@ final class PageModels {
         return new CoatRow(label, detail, ready.page(coat), coat.result().byHand() || findings.quick());
     }
 
-    private static String under(Coat coat, WallPlan wall) {
-        return coat.plan().number() > 1
-                ? "the coat before"
-                : wall.layers().get(wall.layers().size() - 1).name();
+    /** Returns what the coat goes on, to stand in a list: ", on damp old brick". */
+    private String under(Coat coat, WallPlan wall) {
+        if (coat.plan().number() > 1) {
+            return ", on the coat before";
+        }
+        String background = findings.notes().backgrounds().getOrDefault(wall.name(), "");
+        return background.isEmpty() ? "" : ", on " + background;
     }
 
     private List<String> notes() {
@@ -199,6 +202,7 @@ final class PageModels {
                                 Figures.whole(statistics.rejectedSteps()),
                                 Figures.whole(statistics.linearSolves()),
                                 Figures.whole(statistics.cells())),
+                findings.notes().weather(),
                 residual < CLOSED_LITRES
                         ? "The account closes to better than a millionth of a litre."
                         : "The account is off by " + String.format(Locale.ROOT, "%.2g", residual) + " litres.",

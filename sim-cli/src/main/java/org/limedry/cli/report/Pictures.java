@@ -164,7 +164,7 @@ final class Pictures {
                 findings.outcome().history().times().get(hour),
                 face.celsius().at(hour),
                 air.dewPointCelsius().at(hour),
-                air.openShare().at(hour),
+                Math.min(1.0, air.openShare().at(hour)), // a whole hour summed up from steps may pass 1 by rounding
                 air.heaterWatts().at(hour) > 0.0 ? 1.0 : 0.0,
                 air.dehumidifierKgPerS().at(hour) > 0.0 ? 1.0 : 0.0);
     }

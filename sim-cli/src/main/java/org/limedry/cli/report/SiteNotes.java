@@ -2,6 +2,7 @@ package org.limedry.cli.report;
 
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import org.limedry.units.Check;
 
 /**
@@ -11,6 +12,8 @@ import org.limedry.units.Check;
  * @param invented whether the site is an invented scenario
  * @param bucketLitres size of a bucket, litres; above 0
  * @param quicklime whether any mix is made with quicklime
+ * @param backgrounds what walls are made of and how wet they began, by the name of the wall: "damp old brick"
+ * @param weather whose weather it is, and what was mended in it
  * @param assumptions what the user did not say, or could not know
  * @param attribution statements owed to the sources of data, in order
  */
@@ -19,10 +22,13 @@ public record SiteNotes(
         boolean invented,
         double bucketLitres,
         boolean quicklime,
+        Map<String, String> backgrounds,
+        String weather,
         List<Assumption> assumptions,
         List<String> attribution) {
     public SiteNotes {
         Check.positive(bucketLitres, "bucketLitres", "litres");
+        backgrounds = Map.copyOf(backgrounds);
         assumptions = List.copyOf(assumptions);
         attribution = List.copyOf(attribution);
     }
@@ -35,5 +41,9 @@ public record SiteNotes(
      * @param range range tried for the earliest and latest dates, or empty if it was not varied
      * @param from source, or "from memory", or the words of the site file
      */
-    public record Assumption(String what, String value, String range, String from) {}
+    public record Assumption(String what, String value, String range, String from) {
+        boolean isVaried() {
+            return !range.isEmpty();
+        }
+    }
 }

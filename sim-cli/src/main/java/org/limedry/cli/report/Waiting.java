@@ -28,6 +28,9 @@ import org.limedry.wall.WallPlan;
  */
 record Waiting(
         Coat coat, WallPlan wall, History.RoomHours room, History.FaceHours face, History history, int first, int end) {
+    /** Air this full takes up hardly any more; stated on the page. */
+    private static final double FULL_RELATIVE_HUMIDITY = 0.95;
+
     private static final LocalTime EVENING = LocalTime.of(18, 0);
     private static final LocalTime MORNING = LocalTime.of(6, 0);
 
@@ -106,6 +109,26 @@ record Waiting(
     /** Tells whether the dew point of the room air is at or above the face. */
     boolean isAtDewPoint(int hour) {
         return room.dewPointCelsius().at(hour) >= face.celsius().at(hour);
+    }
+
+    /** Tells whether the room air can take up hardly any more. */
+    boolean isAirFull(int hour) {
+        return room.relativeHumidity().at(hour) >= FULL_RELATIVE_HUMIDITY;
+    }
+
+    /** Tells whether the air is full or the face wet. */
+    boolean isWet(int hour) {
+        return isAirFull(hour) || isAtDewPoint(hour);
+    }
+
+    /** Returns the first hour of the wait. */
+    Instant firstTime() {
+        return history.times().get(Math.min(first, history.times().size() - 1));
+    }
+
+    /** Counts hours of the wait before an instant. */
+    int hoursBefore(Instant instant, IntPredicate condition) {
+        return count(hour -> history.times().get(hour).isBefore(instant) && condition.test(hour));
     }
 
     /** Returns water that left the coats of this wall through the face during the wait, litres. */

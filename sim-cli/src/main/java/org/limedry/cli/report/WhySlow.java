@@ -19,9 +19,6 @@ final class WhySlow {
     /** A wait of up to a week is what the trade allows a coat when all goes well: then nothing is called slow. */
     static final double NOT_SLOW_DAYS = 7.0;
 
-    /** Air this full takes up hardly any more; stated on the page. */
-    static final double FULL_RELATIVE_HUMIDITY = 0.95;
-
     /** A cause is named if it held for this share of the wait or more. */
     private static final double NAMED_SHARE = 0.25;
 
@@ -30,11 +27,15 @@ final class WhySlow {
     private final Findings findings;
     private final Waiting wait;
     private final String wallName;
+    private final String airName;
 
     private WhySlow(Findings findings, Waiting wait) {
         this.findings = findings;
         this.wait = wait;
         this.wallName = findings.words(wait.wall().name());
+        this.airName = findings.scenario().rooms().size() == 1
+                ? "the room air"
+                : "the air of the " + wait.room().room();
     }
 
     /**
@@ -107,11 +108,11 @@ final class WhySlow {
     }
 
     private Optional<Cause> airFull() {
-        int full = wait.count(hour -> wait.room().relativeHumidity().at(hour) >= FULL_RELATIVE_HUMIDITY);
+        int full = wait.count(wait::isAirFull);
         double doors = wait.sum(hour -> wait.room().openShare().at(hour)) / wait.days();
         String tail = doors < 0.05 ? ", with the doors shut" : ", with the doors open " + doorHours(doors) + " a day";
         return Optional.of(new Cause(
-                full, "the room air was full for %s and could take up hardly any more".formatted(ofAll(full)), tail));
+                full, "%s was full for %s and could take up hardly any more".formatted(airName, ofAll(full)), tail));
     }
 
     private static String doorHours(double hours) {
@@ -131,7 +132,7 @@ final class WhySlow {
                 : atNight
                         ? ": what left by day was sucked back by night"
                         : ": " + Figures.litres(suckedBack) + " litres that had left were sucked back";
-        String head = "the %s was colder than the dew point of the room air for %s".formatted(wallName, ofAll(wet));
+        String head = "the %s was colder than the dew point of %s for %s".formatted(wallName, airName, ofAll(wet));
         return Optional.of(new Cause(wet, head, tail));
     }
 

@@ -27,7 +27,7 @@ final class ConsoleAnswerTest {
                 Why slow: the north wall was colder than the dew point of the room air for 664
                   hours of 1,584: 26 litres that had left were sucked back.
                 Do 1: Open the yard door and the window for longer on dry days.
-                Do 2: Wipe the window pane each morning and carry the water out.
+                Do 2: Bring the electric heater in sooner than 30 Nov, and let the wet air out.
                 Do 3: Test the north wall, coat 1 by hand from 17 December.
                 Care: lime in eyes: rinse 20 min, get help. Quicklime: lime to water. No unflued
                   heater in a closed room (carbon monoxide, water). Heaters: clear of timber.

@@ -42,6 +42,8 @@ final class HoursCsvTest {
                 old.invented(),
                 old.bucketLitres(),
                 old.quicklime(),
+                old.backgrounds(),
+                old.weather(),
                 old.assumptions(),
                 old.attribution());
 

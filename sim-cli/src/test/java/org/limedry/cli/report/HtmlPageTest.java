@@ -115,7 +115,9 @@ final class HtmlPageTest {
         assertTrue(page.contains("<th scope=\"row\">Air through cracks of the store</th>"
                 + "<td data-label=\"value\">0.6 room-fulls an hour</td>"
                 + "<td data-label=\"range tried\">0.2 to 2</td><td data-label=\"where from\">from memory</td>"));
-        assertTrue(page.contains("<td data-label=\"range tried\">not varied</td>"));
+        assertTrue(
+                page.contains(
+                        "<li><b>Wetness of the north wall</b>: half full of water <span class=\"from\">(you: wet)</span></li>"));
     }
 
     @Test

@@ -91,6 +91,8 @@ final class Invented {
                 invented,
                 10.0,
                 true,
+                Map.of("store north", "damp stone", "store ceiling", "timber lath"),
+                "Weather: a quiet year.",
                 List.of(
                         new SiteNotes.Assumption(
                                 "Air through cracks of the store", "0.6 room-fulls an hour", "0.2 to 2", "from memory"),
