@@ -106,6 +106,15 @@ record Account(WaterAccountChart chart, ShownAccount shown, double bucketLitres)
                 .orElse(BigDecimal.ZERO);
     }
 
+    /** Returns the litres shown as laid in the coats. */
+    BigDecimal laid() {
+        return shown.putIn().stream()
+                .filter(line -> line.name().equals(AccountTerm.LAID.words()))
+                .map(ShownTerm::litres)
+                .findFirst()
+                .orElse(BigDecimal.ZERO);
+    }
+
     /** Returns the litres shown as sucked back. */
     BigDecimal suckedBack() {
         return shown.onTheWay().stream()

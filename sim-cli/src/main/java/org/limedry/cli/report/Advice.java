@@ -140,11 +140,11 @@ final class Advice {
                     OutsideAir outside = OutsideAir.of(wait, days);
                     return new DoLine(
                             "Open the %s for longer on dry days".formatted(names),
-                            "outside air was drier on %s of %s days, the doors stood open %s hours a day"
+                            "outside air was drier on %s of %s days, and %s"
                                     .formatted(
                                             Figures.whole(outside.drierDays()),
                                             Figures.whole(outside.days()),
-                                            Figures.oneDecimal(openHoursPerDay(wait))));
+                                            openWords(openHoursPerDay(wait))));
                 }));
     }
 
@@ -274,6 +274,12 @@ final class Advice {
                 .map(Opening::name)
                 .limit(2)
                 .reduce((one, other) -> one + " and the " + other);
+    }
+
+    private static String openWords(double hoursPerDay) {
+        return hoursPerDay < 0.05
+                ? "nothing stood open"
+                : "something stood open for %s hours a day".formatted(Figures.oneDecimal(hoursPerDay));
     }
 
     private static double openHoursPerDay(Waiting wait) {

@@ -15,35 +15,33 @@ final class Cautions {
 
     private static final Caution EYES = new Caution(
             "Lime in the eye",
-            "rinse at once with clean water, 20 minutes, get medical help. Goggles and gloves on.",
+            "rinse at once with clean water, 20 minutes, get medical help.",
             "lime in eyes: rinse 20 min, get help.");
     private static final Caution QUICKLIME = new Caution(
             "Quicklime boils and spits when wetted",
-            "add lime to water, never water to lime; keep others away.",
+            "add lime to water, never water to lime.",
             "Quicklime: lime to water.");
     private static final Caution UNFLUED_IN_USE = new Caution(
             "Carbon monoxide from the unflued heater kills",
-            "never in a closed room, never near sleepers, with an alarm; better electric. It waters the walls too.",
+            "never in a closed room or near sleepers; keep an alarm.",
             "Unflued heater: carbon monoxide kills, never in a closed room.");
     private static final Caution NO_UNFLUED = new Caution(
             "No unflued gas or paraffin heater in a closed room",
-            "it kills by carbon monoxide, and it waters the walls.",
+            "carbon monoxide kills; it waters the walls too.",
             "No unflued heater in a closed room (carbon monoxide, water).");
     private static final Caution FIRE = new Caution(
             "Heaters set fire to old buildings",
-            "keep well clear of timber and sheets, never leave alone, ask the insurer first.",
+            "keep clear of timber, never leave alone, ask the insurer.",
             "Heaters: clear of timber.");
     private static final Caution ELECTRICS = new Caution(
             "Wet walls and electrics kill",
             "protected supply only, checked by a competent person.",
             "Wet electrics: competent person.");
     private static final Caution FROST = new Caution(
-            "Frost breaks wet lime",
-            "on nights at risk cover or warm the work; frozen plaster: let a competent person judge it.",
-            "Frost: cover the work.");
+            "Frost breaks wet lime", "cover or gently warm the work on nights at risk.", "Frost: cover the work.");
     private static final Caution SOFT = new Caution(
             "Dry is not hard",
-            "a shut room with a dehumidifier starves lime of fresh air; open up daily, test by hand.",
+            "a shut room starves lime of fresh air; open up daily, test by hand.",
             "Dry is not hard.");
     private static final Caution ROT = new Caution(
             "Wet laths rot", "have a competent person look at the timber before it is covered.", "Wet laths rot.");

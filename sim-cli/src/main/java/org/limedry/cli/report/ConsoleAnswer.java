@@ -139,10 +139,21 @@ public final class ConsoleAnswer {
         part(rest.subtract(coats).subtract(here), "other ways out", parts);
         part(coats, "still in the coats", parts);
         part(here, "in walls and room air", parts);
-        add("Water, litres: %s put in (%s buckets) = %s"
-                .formatted(account.totalIn().litres(), account.totalIn().buckets(), String.join(" + ", parts)));
+        add("Water, litres: %s put in (%s buckets%s) = %s"
+                .formatted(
+                        account.totalIn().litres(),
+                        account.totalIn().buckets(),
+                        laid(account),
+                        String.join(" + ", parts)));
         add("  On the way %s condensed, %s of them sucked back.%s"
                 .formatted(account.totalOnTheWay().litres(), Litres.text(account.suckedBack()), glass()));
+    }
+
+    /** Where walls or ground give more than half, the reader must not take all of it for his own water. */
+    private static String laid(Account account) {
+        BigDecimal laid = account.laid();
+        boolean most = laid.add(laid).compareTo(account.shown().totalIn()) >= 0;
+        return most ? "" : "; " + Litres.text(laid) + " litres of it laid";
     }
 
     private static BigDecimal part(BigDecimal litres, String words, List<String> parts) {
