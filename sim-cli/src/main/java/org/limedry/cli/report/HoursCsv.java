@@ -1,13 +1,10 @@
 package org.limedry.cli.report;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvGenerator;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.io.Writer;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +14,6 @@ import org.limedry.units.Units;
 
 /** {@code hours.csv}: one row for each hour, every state with its unit in the heading, seven figures. */
 final class HoursCsv {
-    private static final MathContext SEVEN_FIGURES = new MathContext(7);
     private static final double PERCENT = Units.percentFromFraction(1.0);
     private static final double PER_HOUR = Units.SECONDS_PER_HOUR;
     private static final double MM = Units.mmFromMetres(1.0);
@@ -35,10 +31,9 @@ final class HoursCsv {
      * @param factor from the unit inside to that of the heading
      */
     private record Column(String heading, Series series, double factor) {
-        BigDecimal at(int hour) {
-            return BigDecimal.valueOf(series.at(hour) * factor)
-                    .round(SEVEN_FIGURES)
-                    .stripTrailingZeros();
+        /** Returns a figure with the seven digits of single precision, more than any state is good for. */
+        float at(int hour) {
+            return (float) (series.at(hour) * factor);
         }
     }
 
@@ -95,7 +90,6 @@ final class HoursCsv {
         History history = findings.outcome().history();
         try (CsvGenerator rows = new CsvFactory().createGenerator(out)) {
             rows.setSchema(schema.setUseHeader(true).setLineSeparator("\n").build());
-            rows.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
             // Without this the writer puts quotes around any text longer than some two dozen letters.
             rows.enable(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING);
             for (int hour = 0; hour < history.times().size(); hour++) {

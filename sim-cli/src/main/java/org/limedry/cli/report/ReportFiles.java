@@ -1,9 +1,11 @@
 package org.limedry.cli.report;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +23,8 @@ public final class ReportFiles {
     private static final String WALL = "wall-and-dew-point";
     private static final String ACCOUNT = "water-account";
 
-    /** 680 px at 180 mm become 288 dots per inch: fit for print. */
-    private static final int PNG_SCALE = 3;
+    /** For screens and messages; print has the SVG. */
+    private static final int PNG_SCALE = 2;
 
     private ReportFiles() {}
 
@@ -40,24 +42,46 @@ public final class ReportFiles {
                 ACCOUNT + ".png");
     }
 
+    /** Something that writes a file or two. */
+    private interface Part {
+        void write() throws IOException;
+    }
+
     /**
-     * Writes the files.
+     * Writes the files, several at a time.
      *
      * @param findings what was found
      * @param folder where to; exists
+     * @throws UncheckedIOException if one cannot be written
      */
-    public static void write(Findings findings, Path folder) throws IOException {
+    public static void write(Findings findings, Path folder) {
         PageModel page = PageModels.of(findings);
         Pictures pictures = new Pictures(findings);
-        Files.writeString(folder.resolve(REPORT), HtmlPage.of(findings, page, pictures));
-        Files.writeString(folder.resolve(SUMMARY), SummaryJson.of(findings));
-        try (Writer out = Files.newBufferedWriter(folder.resolve(HOURS))) {
+        List<Part> parts = new ArrayList<>();
+        parts.add(() -> Files.writeString(folder.resolve(REPORT), HtmlPage.of(findings, page, pictures)));
+        parts.add(() -> writeHours(findings, folder.resolve(HOURS)));
+        parts.add(() -> Files.writeString(folder.resolve(SUMMARY), SummaryJson.of(findings)));
+        charts(findings, page, pictures).forEach((name, chart) -> parts.add(() -> writeChart(chart, folder, name)));
+        parts.parallelStream().forEach(ReportFiles::write);
+    }
+
+    private static void write(Part part) {
+        try {
+            part.write();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void writeHours(Findings findings, Path file) throws IOException {
+        try (Writer out = Files.newBufferedWriter(file)) {
             HoursCsv.write(findings, out);
         }
-        for (Map.Entry<String, Chart> chart : charts(findings, page, pictures).entrySet()) {
-            Files.writeString(folder.resolve(chart.getKey() + ".svg"), Charts.svgFile(chart.getValue(), Size.WIDE));
-            Files.write(folder.resolve(chart.getKey() + ".png"), Charts.png(chart.getValue(), Size.WIDE, PNG_SCALE));
-        }
+    }
+
+    private static void writeChart(Chart chart, Path folder, String name) throws IOException {
+        Files.writeString(folder.resolve(name + ".svg"), Charts.svgFile(chart, Size.WIDE));
+        Files.write(folder.resolve(name + ".png"), Charts.png(chart, Size.WIDE, PNG_SCALE));
     }
 
     /** The charts of the whole site; wall and dew point is that of the room whose coat waits longest. */

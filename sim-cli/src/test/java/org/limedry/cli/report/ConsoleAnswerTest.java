@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.limedry.simulation.WaterAccount;
 
 final class ConsoleAnswerTest {
     // EXACT: the figures are those of the fixture, by hand; its wording is ours.
@@ -82,6 +83,18 @@ final class ConsoleAnswerTest {
 
         assertTrue(lines.contains("north wall, coat 1      2 Nov     7 Jan"));
         assertTrue(lines.contains("  Likely dates only (quick run, no ranges). A hand test overrules."));
+    }
+
+    @Test
+    void waterThatIsMostlyNotOurs_saysHowMuchWasLaid() {
+        WaterAccount account = new WaterAccount(
+                40.0, 0.0, 0.0, 70.0, 0.0, 0.0, 0.0, 90.0, 0.0, 0.0, 0.0, 0.0, 10.0, 10.0, 0.0, 0.0, 0.0, 0.0);
+
+        List<String> lines = ConsoleAnswer.lines(Varied.account(Invented.oneRoom(), account), "out");
+
+        assertTrue(
+                lines.contains("Water, litres: 110 put in (11.0 buckets; 40 litres of it laid) = 90 out by air +"),
+                () -> String.join("\n", lines));
     }
 
     @Test

@@ -14,7 +14,8 @@ final class HoursCsvTest {
         List<String> lines = lines(Invented.oneRoom());
 
         assertEquals(1 + Invented.HOURS + 1, lines.size()); // EXACT: heading, every hour, and the end of the last
-        assertTrue(lines.get(1).startsWith("2026-11-02T00:00:00Z,2026-11-02T00:00:00Z,4,90,6,97,"), lines.get(1));
+        assertTrue(
+                lines.get(1).startsWith("2026-11-02T00:00:00Z,2026-11-02T00:00:00Z,4.0,90.0,6.0,97.0,"), lines.get(1));
     }
 
     @Test
