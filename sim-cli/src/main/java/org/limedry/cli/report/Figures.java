@@ -1,0 +1,52 @@
+package org.limedry.cli.report;
+
+import java.util.Locale;
+
+/** Numbers in the words of the page. */
+final class Figures {
+    private static final char MINUS = '\u2212';
+
+    private Figures() {}
+
+    /** Returns the nearest whole number: "1,234". */
+    static String whole(double value) {
+        return whole(Math.round(value));
+    }
+
+    /** Returns a whole number: "1,234". */
+    static String whole(long value) {
+        return signed(String.format(Locale.ROOT, "%,d", value));
+    }
+
+    /** Returns a number with one decimal: "23.5". */
+    static String oneDecimal(double value) {
+        return signed(String.format(Locale.ROOT, "%,.1f", value + 0.0));
+    }
+
+    /** Returns a number without needless decimals, to three figures: "0.6", "11", "2.25". */
+    static String plain(double value) {
+        if (value == Math.rint(value) || Math.abs(value) >= 1000.0) {
+            return whole(value);
+        }
+        String text = String.format(Locale.ROOT, "%.3g", value);
+        return signed(text.contains(".") && !text.contains("e") ? text.replaceAll("\\.?0+$", "") : text);
+    }
+
+    /** Returns litres for running text: whole, below ten to one decimal. */
+    static String litres(double litres) {
+        return Math.abs(litres) < 9.95 ? oneDecimal(litres) : whole(litres);
+    }
+
+    /** Returns "1 hour" or "214 hours". */
+    static String count(double value, String one) {
+        String number = whole(value);
+        return "1".equals(number) ? number + " " + one : number + " " + one + "s";
+    }
+
+    private static String signed(String text) {
+        if (text.matches("-0(\\.0*)?")) {
+            return text.substring(1);
+        }
+        return text.startsWith("-") ? MINUS + text.substring(1) : text;
+    }
+}

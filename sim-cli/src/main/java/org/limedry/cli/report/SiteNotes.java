@@ -1,0 +1,49 @@
+package org.limedry.cli.report;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import org.limedry.units.Check;
+
+/**
+ * What the site file says beside the scenario.
+ *
+ * @param zone time zone of the site
+ * @param invented whether the site is an invented scenario
+ * @param bucketLitres size of a bucket, litres; above 0
+ * @param quicklime whether any mix is made with quicklime
+ * @param backgrounds what walls are made of and how wet they began, by the name of the wall: "damp old brick"
+ * @param weather whose weather it is, and what was mended in it
+ * @param assumptions what the user did not say, or could not know
+ * @param attribution statements owed to the sources of data, in order
+ */
+public record SiteNotes(
+        ZoneId zone,
+        boolean invented,
+        double bucketLitres,
+        boolean quicklime,
+        Map<String, String> backgrounds,
+        String weather,
+        List<Assumption> assumptions,
+        List<String> attribution) {
+    public SiteNotes {
+        Check.positive(bucketLitres, "bucketLitres", "litres");
+        backgrounds = Map.copyOf(backgrounds);
+        assumptions = List.copyOf(assumptions);
+        attribution = List.copyOf(attribution);
+    }
+
+    /**
+     * One line of "what we assumed".
+     *
+     * @param what what it is
+     * @param value value of the likely run, with its unit
+     * @param range range tried for the earliest and latest dates, or empty if it was not varied
+     * @param from source, or "from memory", or the words of the site file
+     */
+    public record Assumption(String what, String value, String range, String from) {
+        boolean isVaried() {
+            return !range.isEmpty();
+        }
+    }
+}
