@@ -5,12 +5,15 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.limedry.air.StandardAtmosphere;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherRecord;
 import org.limedry.climate.WeatherSeries;
+import org.limedry.lime.LimeKind;
 import org.limedry.lime.ReadinessRule;
 import org.limedry.room.AirExchange;
 import org.limedry.room.RoomPlan;
@@ -80,6 +83,29 @@ public final class Site {
     /** Returns the name of the rule for when the next coat may go on. */
     public String ruleName() {
         return parts.entry().get(SiteKeys.READY_RULE).named().name();
+    }
+
+    /** Tells whether the file says of itself, in the name of the site, that it is invented. */
+    public boolean isInvented() {
+        return name().toLowerCase(Locale.ROOT).contains("(invented)");
+    }
+
+    /** Tells whether any mix is gauged with quicklime. */
+    public boolean hasQuicklime() {
+        return parts.coats().stream().anyMatch(coat -> parts.mixOf(coat).get(MixKeys.LIME) == LimeKind.QUICKLIME);
+    }
+
+    /** Returns what the listed walls are made of and how wet they begin, by their name in a scenario: "damp old brick". */
+    public Map<String, String> backgroundWords() {
+        Map<String, String> words = new TreeMap<>();
+        for (WallSpec spec : parts.faces().specs()) {
+            if (spec.kind() == WallPlan.Kind.LISTED && spec.build() instanceof WallSpec.Wall wall) {
+                words.put(
+                        spec.name(),
+                        wall.wetness().words() + " " + wall.background().words());
+            }
+        }
+        return words;
     }
 
     /** Returns the names of the rooms in the order of the file. */

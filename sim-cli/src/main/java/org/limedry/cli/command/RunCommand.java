@@ -1,0 +1,151 @@
+package org.limedry.cli.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.limedry.cli.problem.BadInputException;
+import org.limedry.cli.problem.InputProblem;
+import org.limedry.cli.report.ConsoleAnswer;
+import org.limedry.cli.report.Effort;
+import org.limedry.cli.report.Findings;
+import org.limedry.cli.report.OutputFolder;
+import org.limedry.cli.report.ReportFiles;
+import org.limedry.cli.report.Shortfalls;
+import org.limedry.cli.site.Site;
+import org.limedry.cli.site.SiteReader;
+import org.limedry.simulation.Outcome;
+import org.limedry.simulation.Progress;
+import org.limedry.simulation.Scenario;
+import org.limedry.simulation.Simulation;
+import org.limedry.study.Draw;
+import org.limedry.study.Ensemble;
+import org.limedry.study.EnsembleResult;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code limedry run SITE... --out DIR}. */
+@Command(name = "run", description = "When is each coat ready, where does the water go, what to do about it.")
+final class RunCommand implements Callable<Integer> {
+    private static final double NANOS_PER_SECOND = 1.0e9;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "SITE",
+            arity = "1..*",
+            description = "Site files, or folders of site files (each then in a folder of its own in DIR).")
+    private List<Path> sites;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "Folder for the report, the charts and the figures; made if need be.")
+    private Path out;
+
+    @Option(names = "--quick", description = "Likely dates only, without earliest and latest.")
+    private boolean quick;
+
+    @Option(
+            names = "--members",
+            paramLabel = "N",
+            defaultValue = "16",
+            description = "Runs behind the earliest and latest dates, 4 to 256; ordinarily ${DEFAULT-VALUE}.")
+    private int members;
+
+    /** A site file that can be run, and the folder of its results within DIR. */
+    private record Job(Site site, Path folder) {}
+
+    @Override
+    public Integer call() throws IOException {
+        if (members < 4 || members > 256) {
+            throw new ParameterException(spec.commandLine(), "--members: must be 4 to 256, was " + members);
+        }
+        List<Job> jobs = read();
+        List<Path> files = new ArrayList<>();
+        for (Job job : jobs) {
+            ReportFiles.names().forEach(name -> files.add(job.folder().resolve(name)));
+        }
+        boolean complete = true;
+        try (OutputFolder folder = OutputFolder.open(out, files)) {
+            List<Findings> all = new ArrayList<>();
+            for (Job job : jobs) {
+                Findings findings = findings(job.site());
+                Path aside = Files.createDirectories(folder.aside().resolve(job.folder()));
+                ReportFiles.write(findings, aside);
+                all.add(findings);
+            }
+            folder.publish();
+            for (int k = 0; k < jobs.size(); k++) {
+                complete &= tell(all.get(k), out.resolve(jobs.get(k).folder()));
+            }
+        }
+        return (complete ? ExitCode.DONE : ExitCode.UNFINISHED).code();
+    }
+
+    /** Reads every file before any is run, so that all problems are told at once. */
+    private List<Job> read() throws IOException {
+        SiteFiles named = SiteFiles.of(sites);
+        List<InputProblem> problems = new ArrayList<>(named.problems());
+        List<Job> jobs = new ArrayList<>();
+        for (SiteFiles.Job file : named.jobs()) {
+            SiteReader.Result result = SiteReader.read(file.file());
+            if (result instanceof SiteReader.Good good) {
+                jobs.add(new Job(good.site(), file.folder()));
+            } else if (result instanceof SiteReader.Bad bad) {
+                problems.addAll(bad.problems());
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new BadInputException(problems);
+        }
+        return jobs;
+    }
+
+    private Findings findings(Site site) {
+        long started = System.nanoTime();
+        Scenario scenario = site.scenario(Draw.likely());
+        int runs = quick ? 1 : members + 1;
+        long hours = runs * Duration.between(scenario.from(), scenario.until()).toHours();
+        EnsembleResult result;
+        try (RunProgress progress = new RunProgress(hours)) {
+            Progress told = progress.ofARun();
+            result = quick ? likelyOnly(scenario, told) : ensemble(site, told);
+        }
+        double seconds = (System.nanoTime() - started) / NANOS_PER_SECOND;
+        String version = String.join(" ", spec.root().version());
+        Effort effort = new Effort(quick ? 0 : members, Math.toIntExact(result.membersGivenUp()), seconds, version);
+        return new Findings(SiteNotesOf.site(site), scenario, result.likely(), result.coats(), effort);
+    }
+
+    private static EnsembleResult likelyOnly(Scenario scenario, Progress progress) {
+        Outcome outcome = Simulation.run(scenario, progress);
+        return new EnsembleResult(outcome, List.of(), List.of());
+    }
+
+    private EnsembleResult ensemble(Site site, Progress progress) {
+        int threads = Math.max(1, Runtime.getRuntime().availableProcessors());
+        return Ensemble.over(site.uncertain(), members)
+                .run(site::scenario, scenario -> Simulation.run(scenario, progress), threads, (done, total) -> {});
+    }
+
+    /** Prints the answer and what is missing in it; returns whether every likely date is there. */
+    private boolean tell(Findings findings, Path folder) {
+        PrintWriter answer = spec.commandLine().getOut();
+        ConsoleAnswer.lines(findings, folder.toString()).forEach(answer::println);
+        Shortfalls shortfalls = Shortfalls.of(findings);
+        PrintWriter problems = spec.commandLine().getErr();
+        shortfalls.lines().forEach(problems::println);
+        return shortfalls.allLikelyDatesKnown();
+    }
+}

@@ -1,0 +1,54 @@
+package org.limedry.cli.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.limedry.cli.report.SiteNotes;
+import org.limedry.cli.site.Assumption;
+import org.limedry.cli.site.Site;
+import org.limedry.climate.WeatherQuality;
+
+/** Turns what a site file says beside the scenario into what a report wants to know. */
+final class SiteNotesOf {
+    private SiteNotesOf() {}
+
+    static SiteNotes site(Site site) {
+        List<SiteNotes.Assumption> assumptions = new ArrayList<>();
+        for (Assumption one : site.assumptions()) {
+            assumptions.add(new SiteNotes.Assumption(
+                    one.words(), withUnit(one.value(), one.unit()), withUnit(one.range(), one.unit()), one.source()));
+        }
+        for (String face : site.madeUpFaces()) {
+            assumptions.add(new SiteNotes.Assumption("face not listed", face, "", "made up from the principal wall"));
+        }
+        return new SiteNotes(
+                site.zone(),
+                site.isInvented(),
+                site.bucketLitres(),
+                site.hasQuicklime(),
+                site.backgroundWords(),
+                weather(site),
+                assumptions,
+                site.attribution());
+    }
+
+    private static String withUnit(String value, String unit) {
+        return value.isEmpty() || unit.isEmpty() ? value : value + " " + unit;
+    }
+
+    private static String weather(Site site) {
+        WeatherQuality quality = site.weatherQuality();
+        List<String> mended = new ArrayList<>();
+        count(mended, quality.missingHours(), "hours missing, bridged by straight lines");
+        count(mended, quality.blankValues(), "blank readings, bridged likewise");
+        count(mended, quality.blankWinds(), "blank winds, taken as 0.5 m/s");
+        count(mended, quality.setAside().size(), "readings set aside that cannot be true");
+        String years = site.weatherName() + ": dates of any year are put on this year by month, day and hour";
+        return mended.isEmpty() ? years : years + "; " + String.join("; ", mended);
+    }
+
+    private static void count(List<String> to, int count, String words) {
+        if (count > 0) {
+            to.add(count + " " + words);
+        }
+    }
+}
