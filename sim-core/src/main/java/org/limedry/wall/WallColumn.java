@@ -13,13 +13,11 @@ import org.limedry.material.Material;
  * the outer face.
  */
 public final class WallColumn {
-    /** How full prewetting fills a cell: a share of its water at this suction. */
-    private static final double WET_SHARE = 0.95;
-
-    private static final double WET_LOG_SUCTION = Math.log(100.0);
-
     /** As full as a cell is made by a film that is covered. */
     private static final double SOAKED_LOG_SUCTION = Math.log(10.0);
+
+    /** As full as prewetting makes a cell: a share of that. */
+    private static final double WET_SHARE = 0.95;
 
     /** Share of what it can hold above which a part of a wall takes no more rising damp. */
     private static final double FULL_SHARE = 0.98;
@@ -137,7 +135,7 @@ public final class WallColumn {
         int face = mesh.nodes() - 1;
         double left = waterKgPerM2;
         for (int node = face; node >= 0 && left > 0.0 && isAbsorbent(); node--) {
-            left = pour(left, node, WET_SHARE * mesh.storedKgPerM2(node, WET_LOG_SUCTION));
+            left = pour(left, node, WET_SHARE * mesh.storedKgPerM2(node, SOAKED_LOG_SUCTION));
         }
         double roomForFilm = WaterFilm.HELD_KG_PER_M2 - innerFilmKgPerM2();
         return pour(left, face, state.waterKgPerM2[face] + roomForFilm);
