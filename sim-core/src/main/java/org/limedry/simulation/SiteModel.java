@@ -14,9 +14,6 @@ import org.limedry.wall.WallPlan;
 
 /** A site in motion: walls, rooms, coats and books, made from a scenario and changed only by the time loop. */
 final class SiteModel {
-    /** Share of what it can hold above which a wall takes no more rising damp. */
-    private static final double FULL_WALL = 0.98;
-
     private final Scenario scenario;
     private final List<WallColumn> columns = new ArrayList<>();
     private final List<CoatCourse> coats = new ArrayList<>();
@@ -145,9 +142,8 @@ final class SiteModel {
                         flows.plant(room).mistOnKgPerM2S(column.plan().name());
             }
             column.addSource(column.nodes() - 1, mistKgPerM2S[wall]);
-            double rising = column.plan().risingDampKgPerS();
-            risingKgPerS[wall] = rising > 0.0 && column.wallSaturation() < FULL_WALL ? rising : 0.0;
-            column.addSourceInWall(risingKgPerS[wall] / column.plan().areaM2());
+            double area = column.plan().areaM2();
+            risingKgPerS[wall] = area * column.addSourceInWall(column.plan().risingDampKgPerS() / area);
             if (column.plan().kind() == WallPlan.Kind.FLOOR && air.innerRoom(wall) >= 0) {
                 double face = column.innerCelsius();
                 flows.earthSaturation(
@@ -201,8 +197,9 @@ final class SiteModel {
     private void lay(CoatCourse coat, Instant now) {
         Ledger ledger = books.ofWall(coat.wall());
         double area = coat.column().plan().areaM2();
-        coat.column().prewet(coat.plan().prewettingKgPerM2());
+        double ranOff = coat.column().prewet(coat.plan().prewettingKgPerM2());
         ledger.add(Term.WETTING, area * coat.plan().prewettingKgPerM2());
+        ledger.add(Term.RUN_OFF, area * ranOff);
         coat.lay(now);
         ledger.add(Term.LAID, area * coat.waterLaidKgPerM2());
     }

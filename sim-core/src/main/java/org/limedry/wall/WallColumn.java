@@ -13,6 +13,15 @@ import org.limedry.material.Material;
  * the outer face.
  */
 public final class WallColumn {
+    /** As full as a cell is made by a film that is covered. */
+    private static final double SOAKED_LOG_SUCTION = Math.log(10.0);
+
+    /** As full as prewetting makes a cell: a share of that. */
+    private static final double WET_SHARE = 0.95;
+
+    /** Share of what it can hold above which a part of a wall takes no more rising damp. */
+    private static final double FULL_SHARE = 0.98;
+
     private final WallPlan plan;
     private final Constants constants;
     private final double gridFactor;
@@ -73,7 +82,8 @@ public final class WallColumn {
     }
 
     /**
-     * Lays a coat on the inner face. What the face held as a film goes into the contact.
+     * Lays a coat on the inner face. What the face held as a film goes into the coat, as far as it takes it, and else to the
+     * new face.
      *
      * @param material what it is made of
      * @param thicknessM its thickness, m
@@ -85,6 +95,7 @@ public final class WallColumn {
         TransportTable table = table(material);
         int contact = mesh.nodes() - 1;
         double contactCapacity = capacity(contact);
+        double film = innerFilmKgPerM2();
         mesh = mesh.with(Grid.coat(thicknessM, gridFactor), table);
         WallState before = state;
         state = new WallState(mesh.nodes());
@@ -103,28 +114,38 @@ public final class WallColumn {
                 / (contactCapacity + freshCapacity);
         put(
                 contact,
-                state.waterKgPerM2[contact] + mesh.halfAfterM(contact) * fresh,
+                state.waterKgPerM2[contact] - film + mesh.halfAfterM(contact) * fresh,
                 Math.min(logSuction, state.logSuction[contact]));
+        for (int node = contact; node < mesh.nodes() && film > 0.0; node++) {
+            film = pour(film, node, mesh.storedKgPerM2(node, SOAKED_LOG_SUCTION));
+        }
+        pour(film, mesh.nodes() - 1, Double.POSITIVE_INFINITY);
         rebuild();
         return thicknessM * fresh;
     }
 
     /**
-     * Wets the inner face before a coat: cell after cell is filled to 95 % of free saturation, from the face inwards;
-     * what is then left stays on the face.
+     * Wets the inner face before a coat: cell after cell is filled to 95 % of free saturation, from the face inwards; of
+     * what is then left the face holds a film, and the rest runs off.
      *
      * @param waterKgPerM2 water put on, kg/m2; at least 0
+     * @return what ran off, kg/m2
      */
-    public void prewet(double waterKgPerM2) {
-        double left = waterKgPerM2;
-        for (int node = mesh.nodes() - 1; node >= 0 && left > 0.0 && isAbsorbent(); node--) {
-            double full = 0.95 * mesh.storedKgPerM2(node, Math.log(100.0));
-            double taken = Math.min(left, Math.max(0.0, full - state.waterKgPerM2[node]));
-            put(node, state.waterKgPerM2[node] + taken, state.logSuction[node]);
-            left -= taken;
-        }
+    public double prewet(double waterKgPerM2) {
         int face = mesh.nodes() - 1;
-        put(face, state.waterKgPerM2[face] + left, state.logSuction[face]);
+        double left = waterKgPerM2;
+        for (int node = face; node >= 0 && left > 0.0 && isAbsorbent(); node--) {
+            left = pour(left, node, WET_SHARE * mesh.storedKgPerM2(node, SOAKED_LOG_SUCTION));
+        }
+        double roomForFilm = WaterFilm.HELD_KG_PER_M2 - innerFilmKgPerM2();
+        return pour(left, face, state.waterKgPerM2[face] + roomForFilm);
+    }
+
+    /** Puts water into a node until it holds {@code most} kg/m2; returns what is left. */
+    private double pour(double waterKgPerM2, int node, double most) {
+        double taken = Math.min(waterKgPerM2, Math.max(0.0, most - state.waterKgPerM2[node]));
+        put(node, state.waterKgPerM2[node] + taken, state.logSuction[node]);
+        return waterKgPerM2 - taken;
     }
 
     /** Returns the water in all materials, films left out, kg/m2. */
@@ -280,21 +301,31 @@ public final class WallColumn {
         addSpread(mesh.firstNode(layer), mesh.lastNode(layer), kgPerM2S);
     }
 
-    /** Adds a water source spread over the old wall, kg/(m2 s). */
-    public void addSourceInWall(double kgPerM2S) {
-        addSpread(0, mesh.lastNode(oldLayers - 1), kgPerM2S);
+    /**
+     * Adds a water source spread over the old wall, kg/(m2 s); parts that are full are left out.
+     *
+     * @return what was added, kg/(m2 s)
+     */
+    public double addSourceInWall(double kgPerM2S) {
+        int end = mesh.lastNode(oldLayers - 1);
+        double thickness = 0.0;
+        double open = 0.0;
+        for (int link = 0; link < end; link++) {
+            thickness += mesh.linkM(link);
+            open += hasRoom(link) ? mesh.linkM(link) : 0.0;
+        }
+        for (int link = 0; link < end; link++) {
+            double half = hasRoom(link) ? 0.5 * kgPerM2S * mesh.linkM(link) / thickness : 0.0;
+            step.source()[link] += half;
+            step.source()[link + 1] += half;
+        }
+        return kgPerM2S * open / thickness;
     }
 
-    /** Returns how full the old wall is: its water as a share of what it can hold. */
-    public double wallSaturation() {
-        double sum = 0.0;
-        double full = 0.0;
-        for (int link = 0; link < mesh.lastNode(oldLayers - 1); link++) {
-            double mean = 0.5 * (state.logSuction[link] + state.logSuction[link + 1]);
-            sum += mesh.linkM(link) * mesh.table(link).waterKgPerM3(mean);
-            full += mesh.linkM(link) * mesh.table(link).waterKgPerM3(0.0);
-        }
-        return sum / full;
+    private boolean hasRoom(int link) {
+        double wetter = Math.min(state.logSuction[link], state.logSuction[link + 1]);
+        TransportTable table = mesh.table(link);
+        return table.waterKgPerM3(wetter) < FULL_SHARE * table.waterKgPerM3(0.0);
     }
 
     private void addSpread(int first, int last, double kgPerM2S) {
