@@ -13,11 +13,21 @@ final class Grid {
     /** Growth of neighbouring links in a wall. */
     private static final double GROWTH = 1.25;
 
-    /** First link behind a face that dries or drinks, m. */
-    private static final double FINE_M = 0.5e-3;
+    /** What happens at the end of a layer, which decides how fine its links begin. */
+    enum End {
+        /** A face that dries or drinks, and on which coats are laid. */
+        FACE(0.5e-3),
+        /** The weather side, or a contact of two old layers. */
+        OUTER(1.0e-3),
+        /** Nothing much: a sealed middle, or soil at depth. */
+        STILL(Double.POSITIVE_INFINITY);
 
-    /** First link at the far end of a wall, m. */
-    private static final double COARSE_M = 1.0e-3;
+        private final double firstM;
+
+        End(double firstM) {
+            this.firstM = firstM;
+        }
+    }
 
     /** Longest link as a share of the layer, so that a thick wall passes the daily wave of warmth, but not below a length. */
     private static final double LONGEST_SHARE = 1.0 / 15.0;
@@ -58,24 +68,24 @@ final class Grid {
      *
      * @param thicknessM thickness of the layer, m
      * @param factor 2 halves every link
-     * @param fineAtStart whether the outer end is one that drinks or dries
-     * @param fineAtEnd the same for the end towards the room
+     * @param start what happens at the outer end
+     * @param end what happens at the end towards the room
      */
-    static double[] layer(double thicknessM, double factor, boolean fineAtStart, boolean fineAtEnd) {
+    static double[] layer(double thicknessM, double factor, End start, End end) {
         double growth = Math.pow(GROWTH, 1.0 / factor);
-        double first = Math.min((fineAtStart ? FINE_M : COARSE_M) / factor, thicknessM / 4.0);
-        double last = Math.min((fineAtEnd ? FINE_M : COARSE_M) / factor, thicknessM / 4.0);
         double longest = Math.max(LONGEST_SHARE * thicknessM, LEAST_LONGEST_M) / factor;
+        double first = Math.min(Math.min(start.firstM / factor, longest), thicknessM / 4.0);
+        double last = Math.min(Math.min(end.firstM / factor, longest), thicknessM / 4.0);
         List<Double> fromStart = new ArrayList<>();
         List<Double> fromEnd = new ArrayList<>();
         double reach = 0.0;
         while (reach < thicknessM) {
-            boolean start = first <= last;
-            double link = start ? first : last;
-            (start ? fromStart : fromEnd).add(link);
+            boolean atStart = first <= last;
+            double link = atStart ? first : last;
+            (atStart ? fromStart : fromEnd).add(link);
             reach += link;
-            first = start ? Math.min(first * growth, longest) : first;
-            last = start ? last : Math.min(last * growth, longest);
+            first = atStart ? Math.min(first * growth, longest) : first;
+            last = atStart ? last : Math.min(last * growth, longest);
         }
         Collections.reverse(fromEnd);
         fromStart.addAll(fromEnd);

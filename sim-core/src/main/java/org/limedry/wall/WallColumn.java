@@ -48,12 +48,20 @@ public final class WallColumn {
         mesh = WallMesh.empty(film);
         for (int k = 0; k < oldLayers; k++) {
             LayerPlan layer = plan.layers().get(k);
-            boolean atOutside = k == 0 && !(plan.outside() instanceof Side.Room);
-            mesh = mesh.with(Grid.layer(layer.thicknessM(), gridFactor, !atOutside, true), table(layer.material()));
+            Grid.End start = k == 0 ? outerEnd(plan.outside()) : Grid.End.OUTER;
+            Grid.End end = k == oldLayers - 1 ? Grid.End.FACE : Grid.End.OUTER;
+            mesh = mesh.with(Grid.layer(layer.thicknessM(), gridFactor, start, end), table(layer.material()));
         }
         state = new WallState(mesh.nodes());
         start(plan.layers());
         rebuild();
+    }
+
+    private static Grid.End outerEnd(Side outside) {
+        if (outside instanceof Side.Sealed || outside instanceof Side.Soil) {
+            return Grid.End.STILL;
+        }
+        return outside instanceof Side.Room ? Grid.End.FACE : Grid.End.OUTER;
     }
 
     /** Returns the plan it was built from. */
