@@ -30,6 +30,7 @@ final class WeatherTable {
     private final Report report;
     private final List<WeatherRow> rows = new ArrayList<>();
     private List<String> header = List.of();
+    private int rowsSeen;
 
     private WeatherTable(Report report) {
         this.report = report;
@@ -79,7 +80,7 @@ final class WeatherTable {
         }
         if (header.isEmpty()) {
             report.problem(0, "there is nothing in it", headingRule());
-        } else if (rows.isEmpty()) {
+        } else if (rowsSeen == 0) {
             report.problem(0, "there are no readings in it", "must have a row for each hour");
         }
     }
@@ -99,6 +100,7 @@ final class WeatherTable {
     }
 
     private void readRow(int line, List<String> cells) {
+        rowsSeen++;
         if (cells.size() != header.size()) {
             report.problem(line, cells.size() + " cells", "must have " + header.size());
             return;

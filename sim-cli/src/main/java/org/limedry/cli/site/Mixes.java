@@ -21,26 +21,35 @@ final class Mixes {
     }
 
     private static void check(String name, Entry entry, CoatMortars mortars) {
-        boolean sound = true;
-        for (Key<?> key : MixKeys.ALL) {
-            sound &= !entry.isGiven(key) || entry.given(key).isPresent();
-        }
-        if (entry.given(MixKeys.SLAG).orElse(0.0) > 0.0
-                && entry.given(MixKeys.POZZOLAN).orElse(0.0) > 0.0) {
-            entry.at(MixKeys.POZZOLAN).problem("given beside slag", "must be one of the two");
-            sound = false;
-        }
-        if (entry.isGiven(MixKeys.WATER_LITRES) != entry.isGiven(MixKeys.LIME_LITRES)) {
-            boolean water = entry.isGiven(MixKeys.WATER_LITRES);
-            entry.at(water ? MixKeys.WATER_LITRES : MixKeys.LIME_LITRES)
-                    .problem("given alone", "needs " + (water ? MixKeys.LIME_LITRES : MixKeys.WATER_LITRES).name());
-            sound = false;
-        }
-        if (sound
-                && entry.given(MixKeys.LIME).isPresent()
-                && entry.given(MixKeys.SAND_PARTS).isPresent()) {
+        boolean sound = MixKeys.ALL.stream()
+                        .allMatch(key -> !entry.isGiven(key) || entry.given(key).isPresent())
+                && entry.isGiven(MixKeys.LIME)
+                && entry.isGiven(MixKeys.SAND_PARTS);
+        sound &= checkAddition(entry);
+        sound &= checkBatch(entry);
+        if (sound) {
             checkWater(of(name, entry), entry, mortars);
         }
+    }
+
+    private static boolean checkAddition(Entry entry) {
+        boolean both = entry.given(MixKeys.SLAG).orElse(0.0) > 0.0
+                && entry.given(MixKeys.POZZOLAN).orElse(0.0) > 0.0;
+        if (both) {
+            entry.at(MixKeys.POZZOLAN).problem("given beside slag", "must be one of the two");
+        }
+        return !both;
+    }
+
+    private static boolean checkBatch(Entry entry) {
+        boolean water = entry.isGiven(MixKeys.WATER_LITRES);
+        boolean alone = water != entry.isGiven(MixKeys.LIME_LITRES);
+        if (alone) {
+            Key<Double> given = water ? MixKeys.WATER_LITRES : MixKeys.LIME_LITRES;
+            Key<Double> other = water ? MixKeys.LIME_LITRES : MixKeys.WATER_LITRES;
+            entry.at(given).problem("given alone", "needs " + other.name());
+        }
+        return !alone;
     }
 
     private static void checkWater(Mix mix, Entry entry, CoatMortars mortars) {

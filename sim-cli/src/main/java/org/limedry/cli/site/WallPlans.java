@@ -9,6 +9,7 @@ import org.limedry.material.MaterialSheet;
 import org.limedry.room.Surfaces;
 import org.limedry.study.Draw;
 import org.limedry.units.Units;
+import org.limedry.wall.Background;
 import org.limedry.wall.Constants;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
@@ -25,6 +26,9 @@ final class WallPlans {
     private static final double BOARDS_M = 0.022;
     private static final double TILES_M = 0.008;
     private static final double OLD_PAINT_M = 0.001;
+
+    /** The outer film for which U values are stated, W/(m2 K). FROM MEMORY (EN 673: 25). */
+    private static final double STANDARD_OUTSIDE_W_PER_M2K = 25.0;
 
     /** Floors and ceilings that nobody described begin damp, like a cold old room. FROM MEMORY. */
     private static final StartWater DAMP = org.limedry.wall.Wetness.DAMP;
@@ -51,7 +55,7 @@ final class WallPlans {
         this.draw = draw;
     }
 
-    /** What a texture of plain layers starts from. */
+    /** How layers begin that nobody described. */
     private record Start(double celsius, StartWater water) {}
 
     /**
@@ -84,7 +88,7 @@ final class WallPlans {
             return overhead.ceiling() == RoomKeys.Ceiling.BOARDS
                     ? List.of(layer(Catalogue.SOFTWOOD, BOARDS_M, damp))
                     : List.of(
-                            layer(Catalogue.LATH_LAYER, org.limedry.wall.Background.LATH_LAYER_M, damp),
+                            layer(Catalogue.LATH_LAYER, Background.LATH_LAYER_M, damp),
                             layer(Catalogue.AIR_LIME_PLASTER, CEILING_PLASTER_M, damp));
         }
         return List.of(pane(((WallSpec.Pane) spec.build()).transmittanceWPerM2K(), damp));
@@ -133,9 +137,6 @@ final class WallPlans {
         double resistance = Math.max(plain, 1.0 / transmittanceWPerM2K - inside - outside);
         return layer(closed("glass", PANE_M / resistance, glass.dryHeatCapacityJPerM3K()), PANE_M, start);
     }
-
-    /** The outer film for which U values are stated, W/(m2 K). FROM MEMORY (EN 673: 25). */
-    private static final double STANDARD_OUTSIDE_W_PER_M2K = 25.0;
 
     private LayerPlan layer(String row, double thicknessM, Start start) {
         return layer(materials.likely(row), thicknessM, start);

@@ -15,6 +15,11 @@ public final class YamlTree {
     /** No site file is deeper than a dozen; a file that is deeper is no site file. */
     private static final int DEEPEST = 50;
 
+    /** Only true and false are flags: "no" and "on" are words of the trade too. */
+    private static final YAMLFactory FACTORY = YAMLFactory.builder()
+            .enable(YAMLParser.Feature.PARSE_BOOLEAN_LIKE_WORDS_AS_STRINGS)
+            .build();
+
     private final YAMLParser parser;
     private final Problems problems;
 
@@ -25,7 +30,7 @@ public final class YamlTree {
 
     /** Returns the root of a text, or reports at least one problem and returns nothing. */
     public static Optional<Node> parse(String text, Problems problems) {
-        try (YAMLParser parser = new YAMLFactory().createParser(text)) {
+        try (YAMLParser parser = FACTORY.createParser(text)) {
             return new YamlTree(parser, problems).root();
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : Math.max(e.getLocation().getLineNr(), 0);
@@ -82,7 +87,8 @@ public final class YamlTree {
         if (parser.isCurrentAlias()) {
             problems.add(line(), "", "*" + parser.getText(), "must be written out: site files have no aliases");
         }
-        return new Node.Scalar(line(), kind, parser.getText());
+        String text = parser.getText();
+        return new Node.Scalar(line(), text.isEmpty() ? Node.Kind.EMPTY : kind, text);
     }
 
     private Node items(int depth) throws IOException {
