@@ -9,7 +9,6 @@ import org.limedry.air.MagnusForm;
 import org.limedry.climate.Schedule;
 import org.limedry.material.Closed;
 import org.limedry.material.Material;
-import org.limedry.material.Retention;
 import org.limedry.reference.ReferenceTable;
 import org.limedry.room.AirExchange;
 import org.limedry.room.Plant;
@@ -43,26 +42,6 @@ final class RoomBufferProof implements ProofCase {
             this.column = column;
             this.words = words;
             this.start = start;
-        }
-    }
-
-    /** Sorption in a straight line of the relative humidity, 42.965 kg/m3. */
-    private record LinearSorption() implements Retention {
-        private static final double FULL = 42.965;
-
-        @Override
-        public double waterKgPerM3(double suctionPa) {
-            return FULL * Math.exp(-suctionPa / (1000.0 * 461.5 * (CELSIUS + 273.15)));
-        }
-
-        @Override
-        public double slopeKgPerM3(double suctionPa) {
-            return -waterKgPerM3(suctionPa) * suctionPa / (1000.0 * 461.5 * (CELSIUS + 273.15));
-        }
-
-        @Override
-        public double freeSaturationKgPerM3() {
-            return FULL;
         }
     }
 
@@ -169,7 +148,7 @@ final class RoomBufferProof implements ProofCase {
                     "faces", WallPlan.Kind.LISTED, 1.0e-6, pane, new Side.Sealed(), new Side.Room("room"), 0.0);
         }
         Material concrete = new Material(
-                "aerated concrete", new LinearSorption(), Closed.instance(), water -> 3.0e-11, water -> 0.18, 5.0e5);
+                "aerated concrete", new LinearSorption(42.965, CELSIUS), Closed.instance(), water -> 3.0e-11, water -> 0.18, 5.0e5);
         Side outside = kind == Kind.TIGHT ? new Side.Sealed() : new Side.Air(CELSIUS, 0.30, 8.0, FILM);
         double middle = kind == Kind.TIGHT ? kind.start : 0.5 * (kind.start + 0.30);
         LayerPlan layer = new LayerPlan("concrete", concrete, 0.15, CELSIUS, Lab.suctionPa(middle, CELSIUS));

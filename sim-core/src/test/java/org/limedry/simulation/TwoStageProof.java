@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import org.limedry.air.MagnusForm;
 import org.limedry.material.Closed;
-import org.limedry.material.LiquidTransport;
 import org.limedry.material.Material;
 import org.limedry.material.Retention;
 import org.limedry.reference.ReferenceTable;
@@ -45,14 +44,6 @@ final class TwoStageProof implements ProofCase {
         @Override
         public double freeSaturationKgPerM3() {
             return DRY + RANGE;
-        }
-    }
-
-    /** A diffusivity that is constant over the water between dry and start. */
-    private record ConstantLaw(Retention retention) implements LiquidTransport {
-        @Override
-        public double conductivityS(double suctionPa) {
-            return DIFFUSIVITY * -retention.slopeKgPerM3(suctionPa) / suctionPa;
         }
     }
 
@@ -159,7 +150,7 @@ final class TwoStageProof implements ProofCase {
     private static Lab lab(double flux, double gridFactor) {
         SheetRetention retention = new SheetRetention();
         Material material =
-                new Material("slab", retention, new ConstantLaw(retention), Closed.instance(), water -> 1.0, 1.4e6);
+                new Material("slab", retention, new ConstantDiffusivity(retention, DIFFUSIVITY), Closed.instance(), water -> 1.0, 1.4e6);
         double startPa = 2.0e3 * Math.sqrt(380.0 / (START - DRY) - 1.0);
         double transfer = flux / ((1.0 - AIR_HUMIDITY) * MagnusForm.ISO_WATER.pressurePa(20.0));
         return new Lab()
