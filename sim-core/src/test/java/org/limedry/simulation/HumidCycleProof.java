@@ -27,8 +27,8 @@ final class HumidCycleProof implements ProofCase {
 
     @Override
     public String setUp() {
-        return "Linear sorption, isothermal at 23 C, day " + DAYS + " is judged; a layer without end is 0.5 m, a face without"
-                + " film has 1e-5 s/m.";
+        return "Linear sorption, isothermal at 23 C, day " + DAYS
+                + " is judged; a layer without end is 0.5 m, a face without" + " film has 1e-5 s/m.";
     }
 
     @Override
@@ -52,7 +52,8 @@ final class HumidCycleProof implements ProofCase {
     @Override
     public Map<String, Double> found(double gridFactor) {
         Map<String, Double> found = new HashMap<>();
-        for (ReferenceTable.Row row : ReferenceTable.load("benchmarks/MBV_SQUARE").rows()) {
+        for (ReferenceTable.Row row :
+                ReferenceTable.load("benchmarks/MBV_SQUARE").rows()) {
             found.put(row.text("case"), 1000.0 * swingKgPerM2(row, gridFactor));
         }
         return found;
@@ -73,10 +74,7 @@ final class HumidCycleProof implements ProofCase {
         LayerPlan layer = new LayerPlan(
                 "layer", material, thicknessM > 0.0 ? thicknessM : DEEP_M, CELSIUS, Lab.suctionPa(mean, CELSIUS));
         Course air = new Course(
-                Lab.START,
-                hour -> CELSIUS,
-                hour -> SATURATION_PA * (hour % 24.0 < 8.0 ? HIGH : LOW),
-                hour -> 0.0);
+                Lab.START, hour -> CELSIUS, hour -> SATURATION_PA * (hour % 24.0 < 8.0 ? HIGH : LOW), hour -> 0.0);
         double[] range = {Double.POSITIVE_INFINITY, 0.0};
         new Lab()
                 .constants(Lab.isothermal())

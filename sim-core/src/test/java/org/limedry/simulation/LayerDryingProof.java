@@ -61,10 +61,12 @@ final class LayerDryingProof implements ProofCase {
     @Override
     public List<Expected> expected() {
         List<Expected> all = new ArrayList<>();
-        for (ReferenceTable.Row row : ReferenceTable.load("benchmarks/HAMSTAD_BM2").rows()) {
+        for (ReferenceTable.Row row :
+                ReferenceTable.load("benchmarks/HAMSTAD_BM2").rows()) {
             all.add(new Expected(profileKey(row), "kg/m3", row.number("w_kg_m3"), 0.5));
         }
-        for (ReferenceTable.Row row : ReferenceTable.load("benchmarks/HAMSTAD_BM2_balance").rows()) {
+        for (ReferenceTable.Row row :
+                ReferenceTable.load("benchmarks/HAMSTAD_BM2_balance").rows()) {
             double water = row.number("water_kg_m2");
             all.add(new Expected("water, " + row.text("hours") + " h", "kg/m2", water, 0.005 * water));
         }
@@ -80,7 +82,8 @@ final class LayerDryingProof implements ProofCase {
         Map<String, Double> found = new HashMap<>();
         List<ReferenceTable.Row> profiles =
                 ReferenceTable.load("benchmarks/HAMSTAD_BM2").rows();
-        for (ReferenceTable.Row row : ReferenceTable.load("benchmarks/HAMSTAD_BM2_balance").rows()) {
+        for (ReferenceTable.Row row :
+                ReferenceTable.load("benchmarks/HAMSTAD_BM2_balance").rows()) {
             double hours = row.number("hours");
             WallColumn wall = lab(gridFactor).wallAfter(hours);
             found.put("water, " + row.text("hours") + " h", wall.waterKgPerM2());

@@ -148,7 +148,12 @@ final class RoomBufferProof implements ProofCase {
                     "faces", WallPlan.Kind.LISTED, 1.0e-6, pane, new Side.Sealed(), new Side.Room("room"), 0.0);
         }
         Material concrete = new Material(
-                "aerated concrete", new LinearSorption(42.965, CELSIUS), Closed.instance(), water -> 3.0e-11, water -> 0.18, 5.0e5);
+                "aerated concrete",
+                new LinearSorption(42.965, CELSIUS),
+                Closed.instance(),
+                water -> 3.0e-11,
+                water -> 0.18,
+                5.0e5);
         Side outside = kind == Kind.TIGHT ? new Side.Sealed() : new Side.Air(CELSIUS, 0.30, 8.0, FILM);
         double middle = kind == Kind.TIGHT ? kind.start : 0.5 * (kind.start + 0.30);
         LayerPlan layer = new LayerPlan("concrete", concrete, 0.15, CELSIUS, Lab.suctionPa(middle, CELSIUS));

@@ -149,8 +149,13 @@ final class TwoStageProof implements ProofCase {
 
     private static Lab lab(double flux, double gridFactor) {
         SheetRetention retention = new SheetRetention();
-        Material material =
-                new Material("slab", retention, new ConstantDiffusivity(retention, DIFFUSIVITY), Closed.instance(), water -> 1.0, 1.4e6);
+        Material material = new Material(
+                "slab",
+                retention,
+                new ConstantDiffusivity(retention, DIFFUSIVITY),
+                Closed.instance(),
+                water -> 1.0,
+                1.4e6);
         double startPa = 2.0e3 * Math.sqrt(380.0 / (START - DRY) - 1.0);
         double transfer = flux / ((1.0 - AIR_HUMIDITY) * MagnusForm.ISO_WATER.pressurePa(20.0));
         return new Lab()
