@@ -61,6 +61,14 @@ class EveryTableTest {
 
     @ParameterizedTest
     @MethodSource("tables")
+    void table_isListedWithItsLicence(String name) throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "reference-data.md"));
+
+        assertTrue(page.contains("\n| `" + name + "` |"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("tables")
     void head_saysSourceReadingUnitsAndLicence(String name) {
         Provenance head = ReferenceTable.load(name).provenance();
 
