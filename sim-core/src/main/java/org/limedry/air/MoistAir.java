@@ -13,8 +13,12 @@ import org.limedry.units.Units;
  * @param saturation what 1 means
  */
 public record MoistAir(double celsius, double relativeHumidity, double pressurePa, Saturation saturation) {
-    private static final double LOWEST_PRESSURE_PA = 20_000.0;
-    private static final double HIGHEST_PRESSURE_PA = 120_000.0;
+    /** Lowest barometric pressure that is taken, Pa: that of 12 km. */
+    public static final double LOWEST_PRESSURE_PA = 20_000.0;
+
+    /** Highest barometric pressure that is taken, Pa: more than any at the bottom of a mine. */
+    public static final double HIGHEST_PRESSURE_PA = 120_000.0;
+
     private static final double PA_PER_KPA = 1000.0;
 
     public MoistAir {

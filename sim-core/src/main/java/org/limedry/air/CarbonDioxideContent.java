@@ -4,7 +4,7 @@ import org.limedry.units.Check;
 import org.limedry.units.Units;
 
 /** Carbon dioxide in air: parts per million by volume, and mass per volume. */
-public final class CarbonDioxide {
+public final class CarbonDioxideContent {
     /** Molar gas constant, J/(mol K). Exact by definition (BIPM, The International System of Units, 9th edition). */
     private static final double GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
 
@@ -13,7 +13,7 @@ public final class CarbonDioxide {
 
     private static final double PER_MILLION = 1e-6;
 
-    private CarbonDioxide() {}
+    private CarbonDioxideContent() {}
 
     /**
      * Returns the mass of carbon dioxide in a volume of air, {@code c = 1e-6·ppm·p·M / (R·T)}.
