@@ -14,13 +14,11 @@ public final class WeatherYear {
     private static final List<String> NAMES = List.of("mullingar-2017", "valentia-2017", "jfk-2013");
 
     private final String name;
-    private final Station station;
     private final HourlyFile file;
 
     private WeatherYear(String name, HourlyFile file) {
         this.name = name;
         this.file = file;
-        this.station = Station.load(file.provenance().one("station"));
     }
 
     /** Names of the years that are there. */
@@ -46,9 +44,9 @@ public final class WeatherYear {
         return name;
     }
 
-    /** Where it was observed. */
+    /** Reads where it was observed. */
     public Station station() {
-        return station;
+        return Station.load(file.provenance().one("station"));
     }
 
     /** Where the figures come from. */
