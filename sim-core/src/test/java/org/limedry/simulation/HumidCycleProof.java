@@ -16,7 +16,7 @@ final class HumidCycleProof implements ProofCase {
     private static final double SATURATION_PA = MagnusForm.ISO_WATER.pressurePa(CELSIUS);
     private static final double LOW = 0.33;
     private static final double HIGH = 0.75;
-    private static final int DAYS = 300;
+    private static final int DAYS = 40;
     private static final double DEEP_M = 0.5;
     private static final double NO_FILM = 1.0e-5;
 

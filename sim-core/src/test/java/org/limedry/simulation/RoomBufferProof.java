@@ -25,7 +25,7 @@ final class RoomBufferProof implements ProofCase {
     private static final double SATURATION_PA = MagnusForm.ISO_WATER.pressurePa(CELSIUS);
     private static final double FACES_M2 = 171.6;
     private static final double FILM = 2.0e-8;
-    private static final int DAYS = 250;
+    private static final int DAYS = 120;
     private static final double HELD_J_PER_K = 1.0e15;
 
     /** The three columns of the sheet. */

@@ -115,10 +115,11 @@ final class ValidationPage {
         return name + ", worst of " + group.size() + " (" + where + ")";
     }
 
+    /** The worst by a hundredth of its band, the first of several: rounding must not choose another row elsewhere. */
     private static Figure worst(List<Figure> group) {
         Figure worst = group.get(0);
         for (Figure figure : group) {
-            worst = figure.shareOfBand() > worst.shareOfBand() ? figure : worst;
+            worst = Math.round(100.0 * figure.shareOfBand()) > Math.round(100.0 * worst.shareOfBand()) ? figure : worst;
         }
         return worst;
     }
