@@ -100,9 +100,9 @@ public final class Site {
         Map<String, String> words = new TreeMap<>();
         for (WallSpec spec : parts.faces().specs()) {
             if (spec.kind() == WallPlan.Kind.LISTED && spec.build() instanceof WallSpec.Wall wall) {
-                words.put(
-                        spec.name(),
-                        wall.wetness().words() + " " + wall.background().words());
+                String wetness =
+                        wall.wetness().isMeasured() ? "" : wall.wetness().words() + " ";
+                words.put(spec.name(), wetness + wall.background().words());
             }
         }
         return words;
@@ -136,11 +136,6 @@ public final class Site {
     /** Returns the statements that must stand wherever results drawn from the weather are shown; none for an own file. */
     public List<String> attribution() {
         return parts.weather().attribution();
-    }
-
-    /** Returns the faces that the file does not list and that were made up, each in a sentence. */
-    public List<String> madeUpFaces() {
-        return parts.faces().madeUp();
     }
 
     /** Returns what nobody can know, at most twelve, those that move the dates most first. */
