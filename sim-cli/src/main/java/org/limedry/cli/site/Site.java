@@ -138,6 +138,11 @@ public final class Site {
         return parts.weather().attribution();
     }
 
+    /** Returns the faces that the file does not list and that were made up, each in a sentence. */
+    public List<String> madeUpFaces() {
+        return parts.faces().madeUp();
+    }
+
     /** Returns what nobody can know, at most twelve, those that move the dates most first. */
     public List<Uncertain> uncertain() {
         return uncertain;
