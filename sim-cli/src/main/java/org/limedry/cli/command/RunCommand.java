@@ -33,7 +33,14 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code limedry run SITE... --out DIR}. */
-@Command(name = "run", description = "When is each coat ready, where does the water go, what to do about it.")
+@Command(
+        name = "run",
+        description = "When is each coat ready, where does the water go, what to do about it.",
+        footer = {
+            "",
+            "Writes report.html, summary.json, hours.csv and three charts as svg and png into DIR;",
+            "other files in it stay. A forecast, not a measurement: a hand test overrules it."
+        })
 final class RunCommand implements Callable<Integer> {
     private static final double NANOS_PER_SECOND = 1.0e9;
 
@@ -63,8 +70,8 @@ final class RunCommand implements Callable<Integer> {
             description = "Runs behind the earliest and latest dates, 4 to 256; ordinarily ${DEFAULT-VALUE}.")
     private int members;
 
-    /** A site file that can be run, and the folder of its results within DIR. */
-    private record Job(Site site, Path folder) {}
+    /** A site file that can be run, and where its results go. */
+    private record Job(Site site, SiteFiles.Job place) {}
 
     @Override
     public Integer call() throws IOException {
@@ -72,22 +79,20 @@ final class RunCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--members: must be 4 to 256, was " + members);
         }
         List<Job> jobs = read();
-        List<Path> files = new ArrayList<>();
-        for (Job job : jobs) {
-            ReportFiles.names().forEach(name -> files.add(job.folder().resolve(name)));
-        }
+        List<Path> files = jobs.stream()
+                .flatMap(job -> ReportFiles.names().stream().map(job.place().folder()::resolve))
+                .toList();
         boolean complete = true;
         try (OutputFolder folder = OutputFolder.open(out, files)) {
-            List<Findings> all = new ArrayList<>();
             for (Job job : jobs) {
                 Findings findings = findings(job.site());
-                Path aside = Files.createDirectories(folder.aside().resolve(job.folder()));
-                ReportFiles.write(findings, aside);
-                all.add(findings);
-            }
-            folder.publish();
-            for (int k = 0; k < jobs.size(); k++) {
-                complete &= tell(all.get(k), out.resolve(jobs.get(k).folder()));
+                ReportFiles.write(
+                        findings,
+                        Files.createDirectories(
+                                folder.aside().resolve(job.place().folder())));
+                // Each site as soon as it is done: whatever becomes of the next, this one is there.
+                folder.publish();
+                complete &= tell(findings, job.place(), jobs.size() > 1);
             }
         }
         return (complete ? ExitCode.DONE : ExitCode.UNFINISHED).code();
@@ -101,7 +106,7 @@ final class RunCommand implements Callable<Integer> {
         for (SiteFiles.Job file : named.jobs()) {
             SiteReader.Result result = SiteReader.read(file.file());
             if (result instanceof SiteReader.Good good) {
-                jobs.add(new Job(good.site(), file.folder()));
+                jobs.add(new Job(good.site(), file));
             } else if (result instanceof SiteReader.Bad bad) {
                 problems.addAll(bad.problems());
             }
@@ -124,7 +129,7 @@ final class RunCommand implements Callable<Integer> {
         }
         double seconds = (System.nanoTime() - started) / NANOS_PER_SECOND;
         String version = String.join(" ", spec.root().version());
-        Effort effort = new Effort(quick ? 0 : members, Math.toIntExact(result.membersGivenUp()), seconds, version);
+        Effort effort = new Effort(result.members().size(), Math.toIntExact(result.membersGivenUp()), seconds, version);
         return new Findings(SiteNotesOf.site(site), scenario, result.likely(), result.coats(), effort);
     }
 
@@ -134,18 +139,22 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private EnsembleResult ensemble(Site site, Progress progress) {
-        int threads = Math.max(1, Runtime.getRuntime().availableProcessors());
-        return Ensemble.over(site.uncertain(), members)
-                .run(site::scenario, scenario -> Simulation.run(scenario, progress), threads, (done, total) -> {});
+        // A site of which everything is known has dates without a spread: its one member is the likely run again.
+        Ensemble ensemble = site.uncertain().isEmpty()
+                ? new Ensemble(List.of(Draw.likely()))
+                : Ensemble.over(site.uncertain(), members);
+        int threads = Runtime.getRuntime().availableProcessors();
+        return ensemble.run(
+                site::scenario, scenario -> Simulation.run(scenario, progress), threads, (done, total) -> {});
     }
 
     /** Prints the answer and what is missing in it; returns whether every likely date is there. */
-    private boolean tell(Findings findings, Path folder) {
+    private boolean tell(Findings findings, SiteFiles.Job place, boolean several) {
         PrintWriter answer = spec.commandLine().getOut();
-        ConsoleAnswer.lines(findings, folder.toString()).forEach(answer::println);
+        ConsoleAnswer.lines(findings, out.resolve(place.folder()).toString()).forEach(answer::println);
         Shortfalls shortfalls = Shortfalls.of(findings);
-        PrintWriter problems = spec.commandLine().getErr();
-        shortfalls.lines().forEach(problems::println);
+        String file = several ? place.file() + ": " : "";
+        shortfalls.lines().forEach(line -> spec.commandLine().getErr().println(file + line));
         return shortfalls.allLikelyDatesKnown();
     }
 }

@@ -3,7 +3,6 @@ package org.limedry.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import org.limedry.cli.report.SiteNotes;
-import org.limedry.cli.site.Assumption;
 import org.limedry.cli.site.Site;
 import org.limedry.climate.WeatherQuality;
 
@@ -12,14 +11,10 @@ final class SiteNotesOf {
     private SiteNotesOf() {}
 
     static SiteNotes site(Site site) {
-        List<SiteNotes.Assumption> assumptions = new ArrayList<>();
-        for (Assumption one : site.assumptions()) {
-            assumptions.add(new SiteNotes.Assumption(
-                    one.words(), withUnit(one.value(), one.unit()), withUnit(one.range(), one.unit()), one.source()));
-        }
-        for (String face : site.madeUpFaces()) {
-            assumptions.add(new SiteNotes.Assumption("face not listed", face, "", "made up from the principal wall"));
-        }
+        List<SiteNotes.Assumption> assumptions = site.assumptions().stream()
+                .map(one -> new SiteNotes.Assumption(
+                        one.words(), (one.value() + " " + one.unit()).strip(), one.range(), one.source()))
+                .toList();
         return new SiteNotes(
                 site.zone(),
                 site.isInvented(),
@@ -29,10 +24,6 @@ final class SiteNotesOf {
                 weather(site),
                 assumptions,
                 site.attribution());
-    }
-
-    private static String withUnit(String value, String unit) {
-        return value.isEmpty() || unit.isEmpty() ? value : value + " " + unit;
     }
 
     private static String weather(Site site) {

@@ -27,7 +27,7 @@ final class Cautions {
             "Unflued heater: carbon monoxide kills, never in a closed room.");
     private static final Caution NO_UNFLUED = new Caution(
             "No unflued gas or paraffin heater in a closed room",
-            "carbon monoxide kills; it waters the walls too.",
+            "carbon monoxide kills, and it wets walls.",
             "No unflued heater in a closed room (carbon monoxide, water).");
     private static final Caution FIRE = new Caution(
             "Heaters set fire to old buildings",

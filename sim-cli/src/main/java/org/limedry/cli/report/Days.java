@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import org.limedry.cli.chart.DateWords;
 
 /**
  * Dates in the words of the page, on the calendar of the site.
@@ -17,15 +18,12 @@ record Days(ZoneId zone, boolean withYear) {
     private static final Duration NEEDS_YEAR = Duration.ofDays(300);
 
     // The names of days and months are English words of the page. ROOT has none, and the British ones say "Sept".
-    private static final DateTimeFormatter SHORT = format("d MMM");
     private static final DateTimeFormatter SHORT_YEAR = format("d MMM ''yy");
     private static final DateTimeFormatter WITH_YEAR = format("d MMM yyyy");
     private static final DateTimeFormatter WEEKDAY = format("EEE d MMM");
     private static final DateTimeFormatter WEEKDAY_YEAR = format("EEE d MMM yyyy");
     private static final DateTimeFormatter LONG = format("EEEE d MMMM");
     private static final DateTimeFormatter LONG_YEAR = format("EEEE d MMMM yyyy");
-    private static final DateTimeFormatter LONG_NO_WEEKDAY = format("d MMMM");
-    private static final DateTimeFormatter LONG_NO_WEEKDAY_YEAR = format("d MMMM yyyy");
 
     /** Returns the wording for a run between two instants. */
     static Days of(ZoneId zone, Instant from, Instant until) {
@@ -44,7 +42,7 @@ record Days(ZoneId zone, boolean withYear) {
 
     /** Returns "7 Jan". */
     String brief(LocalDate date) {
-        return (withYear ? SHORT_YEAR : SHORT).format(date);
+        return withYear ? SHORT_YEAR.format(date) : DateWords.shortDay(date);
     }
 
     /** Returns "Thu 7 Jan". */
@@ -59,7 +57,7 @@ record Days(ZoneId zone, boolean withYear) {
 
     /** Returns "7 January". */
     String textWithoutWeekday(LocalDate date) {
-        return (withYear ? LONG_NO_WEEKDAY_YEAR : LONG_NO_WEEKDAY).format(date);
+        return withYear ? DateWords.longDayWithYear(date) : DateWords.longDay(date);
     }
 
     /** Returns "7 Jan 2027". */

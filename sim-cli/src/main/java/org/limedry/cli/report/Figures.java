@@ -1,6 +1,7 @@
 package org.limedry.cli.report;
 
 import java.util.Locale;
+import org.limedry.cli.chart.Litres;
 
 /** Numbers in the words of the page. */
 final class Figures {
@@ -32,9 +33,9 @@ final class Figures {
         return signed(text.contains(".") && !text.contains("e") ? text.replaceAll("\\.?0+$", "") : text);
     }
 
-    /** Returns litres for running text: whole, below ten to one decimal. */
+    /** Returns litres for running text, with the decimals of a total. */
     static String litres(double litres) {
-        return Math.abs(litres) < 9.95 ? oneDecimal(litres) : whole(litres);
+        return Litres.text(Litres.shown(litres));
     }
 
     /** Returns "1 hour" or "214 hours". */

@@ -181,7 +181,7 @@ final class Pictures {
                 (double) Duration.between(timeline.from(), timeline.to()).toSeconds());
         return Math.round(wet) == 0
                 ? wall + ": the coldest wall, and the dew point never reached it"
-                : "%s: wet for %s of %s, whenever the dew point reached it"
+                : "%s: wet for %s of %s, when the dew point reached it"
                         .formatted(wall, Figures.whole(wet), Figures.count(all, "hour"));
     }
 

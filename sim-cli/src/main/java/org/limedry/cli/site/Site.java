@@ -100,9 +100,9 @@ public final class Site {
         Map<String, String> words = new TreeMap<>();
         for (WallSpec spec : parts.faces().specs()) {
             if (spec.kind() == WallPlan.Kind.LISTED && spec.build() instanceof WallSpec.Wall wall) {
-                words.put(
-                        spec.name(),
-                        wall.wetness().words() + " " + wall.background().words());
+                String wetness =
+                        wall.wetness().isMeasured() ? "" : wall.wetness().words() + " ";
+                words.put(spec.name(), wetness + wall.background().words());
             }
         }
         return words;

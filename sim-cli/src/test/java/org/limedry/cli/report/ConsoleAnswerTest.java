@@ -102,7 +102,7 @@ final class ConsoleAnswerTest {
         Findings findings = Varied.coat(
                 Invented.oneRoom(),
                 0,
-                Invented.result("store north", 1, "2026-11-02", "", 3.3, 2.0),
+                Invented.result("store north", 1, "2026-11-02", "", 2.0),
                 Invented.range("store north", 1, "2027-01-20", "", ""));
 
         List<String> lines = ConsoleAnswer.lines(findings, "out");

@@ -60,9 +60,9 @@ final class Invented {
                 coat("store ceiling", 1, 0.010, day("2026-11-04")),
                 coat("store north", 2, 0.010, day("2027-01-08")));
         List<Outcome.CoatResult> results = List.of(
-                result("store north", 1, "2026-11-02", "2027-01-07", 3.3, 0.9),
-                result("store ceiling", 1, "2026-11-04", "2026-12-02", 3.0, 0.1),
-                result("store north", 2, "2027-01-08", "2027-01-29", 3.0, 1.0));
+                result("store north", 1, "2026-11-02", "2027-01-07", 0.9),
+                result("store ceiling", 1, "2026-11-04", "2026-12-02", 0.1),
+                result("store north", 2, "2027-01-08", "2027-01-29", 1.0));
         List<ReadyRange> ranges = List.of(
                 range("store north", 1, "2026-12-17", "2027-01-07", "2027-01-22"),
                 range("store ceiling", 1, "2026-11-24", "2026-12-02", "2026-12-09"),
@@ -161,15 +161,14 @@ final class Invented {
         return new CoatPlan(wall, number, MORTAR, thicknessM, 10.0, 0.0, new Laying.On(laid));
     }
 
-    static Outcome.CoatResult result(
-            String wall, int number, String laid, String ready, double laidKgPerM2, double leftKgPerM2) {
+    static Outcome.CoatResult result(String wall, int number, String laid, String ready, double leftKgPerM2) {
         return new Outcome.CoatResult(
                 wall,
                 number,
                 laid.isEmpty() ? Optional.empty() : Optional.of(day(laid)),
                 ready.isEmpty() ? Optional.empty() : Optional.of(day(ready)),
                 false,
-                laidKgPerM2,
+                laid.isEmpty() ? 0.0 : 3.3,
                 leftKgPerM2,
                 0.0004);
     }

@@ -17,7 +17,7 @@ final class ReadyTextTest {
         return Varied.coat(
                 ONE,
                 0,
-                Invented.result("store north", 1, "2026-11-02", ready, 3.3, 1.0),
+                Invented.result("store north", 1, "2026-11-02", ready, 1.0),
                 Invented.range("store north", 1, earliest, ready, latest));
     }
 
@@ -74,7 +74,7 @@ final class ReadyTextTest {
 
     @Test
     void heading_ofACoatNotLaid_saysSo() {
-        Outcome.CoatResult result = Invented.result("store north", 2, "", "", 0.0, 0.0);
+        Outcome.CoatResult result = Invented.result("store north", 2, "", "", 0.0);
         ReadyRange range = Invented.range("store north", 2, "", "", "");
 
         assertEquals(

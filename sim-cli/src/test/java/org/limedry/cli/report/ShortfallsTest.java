@@ -25,7 +25,7 @@ final class ShortfallsTest {
         Findings findings = Varied.coat(
                 Invented.oneRoom(),
                 1,
-                Invented.result("store ceiling", 1, "2026-11-04", "", 3.0, 2.0),
+                Invented.result("store ceiling", 1, "2026-11-04", "", 2.0),
                 Invented.range("store ceiling", 1, "", "", ""));
 
         Shortfalls shortfalls = Shortfalls.of(findings);
@@ -44,7 +44,7 @@ final class ShortfallsTest {
         Findings findings = Varied.coat(
                 Varied.quick(Invented.oneRoom()),
                 2,
-                Invented.result("store north", 2, "", "", 0.0, 0.0),
+                Invented.result("store north", 2, "", "", 0.0),
                 Invented.range("store north", 2, "", "", ""));
 
         Shortfalls shortfalls = Shortfalls.of(findings);

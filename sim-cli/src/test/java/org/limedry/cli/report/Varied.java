@@ -1,6 +1,8 @@
 package org.limedry.cli.report;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
@@ -203,7 +205,7 @@ final class Varied {
     }
 
     static Outcome.CoatResult byHand(String wall, int number, String laid, String passed) {
-        Outcome.CoatResult result = Invented.result(wall, number, laid, passed, 3.3, 0.9);
+        Outcome.CoatResult result = Invented.result(wall, number, laid, passed, 0.9);
         return new Outcome.CoatResult(wall, number, result.laid(), result.ready(), true, 3.3, 0.9, 0.0004);
     }
 
@@ -223,53 +225,44 @@ final class Varied {
                         old.statistics()));
     }
 
-    /** Returns two rooms, the second with the same walls and a coat that is never ready. */
+    /** Returns two rooms, the second with a coat that is never ready. */
     static Findings twoRooms() {
         Findings one = Invented.oneRoom();
+        List<WallPlan> walls = new ArrayList<>(one.scenario().walls());
+        walls.add(Invented.wall("loft spine", WallPlan.Kind.LISTED, 9.0, "old brick", "loft"));
+        walls.add(Invented.wall("loft skylight pane", WallPlan.Kind.PANE, 0.5, "glass", "loft"));
+        List<CoatPlan> coats =
+                added(one.scenario().coats(), Invented.coat("loft spine", 1, 0.011, Invented.day("2026-11-05")));
         List<RoomPlan> rooms = List.of(Invented.store(), Invented.room("loft", List.of()));
-        List<WallPlan> walls = Stream.concat(
-                        one.scenario().walls().stream(),
-                        Stream.of(
-                                Invented.wall("loft spine", WallPlan.Kind.LISTED, 9.0, "old brick", "loft"),
-                                Invented.wall("loft skylight pane", WallPlan.Kind.PANE, 0.5, "glass", "loft")))
-                .toList();
-        List<CoatPlan> coats = Stream.concat(
-                        one.scenario().coats().stream(),
-                        Stream.of(Invented.coat("loft spine", 1, 0.011, Invented.day("2026-11-05"))))
-                .toList();
-        Outcome old = one.outcome();
-        WaterAccount between = new WaterAccount(
+        return new Findings(
+                one.notes(),
+                Invented.scenario(one.scenario().site(), rooms, walls, coats),
+                ofTwoRooms(one.outcome(), coats),
+                added(one.ranges(), Invented.range("loft spine", 1, "2027-01-20", "", "")),
+                one.effort());
+    }
+
+    private static Outcome ofTwoRooms(Outcome old, List<CoatPlan> coats) {
+        WaterAccount loft = new WaterAccount(
                 29.7, 0.0, 0.0, 0.0, 0.0, 0.3, 0.1, 12.0, -4.0, 0.0, 0.0, 0.0, 20.0, 1.7, 0.2, 0.0, 3.0, 2.5);
-        List<Outcome.FaceResult> faces = Stream.concat(
-                        old.faces().stream(),
-                        Stream.of(
-                                new Outcome.FaceResult("loft spine", "loft", 9.0, true, 1200.0, 0.0, 1300.0, 3, 2.5, 0),
-                                new Outcome.FaceResult("loft skylight pane", "loft", 0.5, false, 0, 0, 0, 0, 0, 0)))
-                .toList();
-        Outcome outcome = new Outcome(
+        List<Outcome.FaceResult> faces = new ArrayList<>(old.faces());
+        faces.add(new Outcome.FaceResult("loft spine", "loft", 9.0, true, 1200.0, 0.0, 1300.0, 3.0, 2.5, 0.0));
+        faces.add(new Outcome.FaceResult("loft skylight pane", "loft", 0.5, false, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0));
+        Map<String, List<String>> walls = new LinkedHashMap<>();
+        walls.put("store", List.of("north", "ceiling", "window pane"));
+        walls.put("loft", List.of("spine", "skylight pane"));
+        return new Outcome(
                 old.ending(),
                 old.reached(),
-                added(old.coats(), Invented.result("loft spine", 1, "2026-11-05", "", 3.3, 2.2)),
+                added(old.coats(), Invented.result("loft spine", 1, "2026-11-05", "", 2.2)),
                 old.account(),
-                added(old.roomAccounts(), new Outcome.RoomAccount("loft", between)),
+                added(old.roomAccounts(), new Outcome.RoomAccount("loft", loft)),
                 faces,
-                Invented.history(
-                        Map.of(
-                                "store",
-                                List.of("north", "ceiling", "window pane"),
-                                "loft",
-                                List.of("spine", "skylight pane")),
-                        coats),
+                Invented.history(walls, coats),
                 added(
                         old.warnings(),
                         new Warning(Warning.Kind.NOT_READY, "loft spine", Invented.UNTIL, Invented.UNTIL, 1.0)),
                 old.statistics());
-        return new Findings(
-                one.notes(),
-                Invented.scenario(one.scenario().site(), rooms, walls, coats),
-                outcome,
-                added(one.ranges(), Invented.range("loft spine", 1, "2027-01-20", "", "")),
-                one.effort());
     }
 
     /** Returns one room with nine walls of one coat each. */
@@ -281,7 +274,7 @@ final class Varied {
                 .map(name -> Invented.coat("store " + name, 1, 0.01, Invented.day("2026-11-02")))
                 .toList();
         List<Outcome.CoatResult> results = IntStream.rangeClosed(1, 9)
-                .mapToObj(i -> Invented.result("store bay " + i, 1, "2026-11-02", "2026-12-0" + i, 3.0, 1.0))
+                .mapToObj(i -> Invented.result("store bay " + i, 1, "2026-11-02", "2026-12-0" + i, 1.0))
                 .toList();
         Outcome old = one.outcome();
         Outcome outcome = new Outcome(

@@ -86,7 +86,7 @@ final class WhySlowTest {
         Findings findings = Varied.coat(
                 mild(),
                 0,
-                Invented.result("store north", 1, "2026-11-02", "2026-11-07", 3.3, 3.0),
+                Invented.result("store north", 1, "2026-11-02", "2026-11-07", 3.0),
                 Invented.range("store north", 1, "2026-11-06", "2026-11-07", "2026-11-09"));
 
         assertEquals("Drying as it should: 6.3 litres left the coat in 5 days, no wet hours.", why(findings));
@@ -98,7 +98,7 @@ final class WhySlowTest {
         Findings findings = Varied.coat(
                 Varied.warnings(mild(), fast),
                 0,
-                Invented.result("store north", 1, "2026-11-02", "2026-11-07", 3.3, 3.0),
+                Invented.result("store north", 1, "2026-11-02", "2026-11-07", 3.0),
                 Invented.range("store north", 1, "2026-11-06", "2026-11-07", "2026-11-09"));
 
         assertEquals(

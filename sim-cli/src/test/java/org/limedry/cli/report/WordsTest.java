@@ -48,7 +48,7 @@ final class WordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.12, 0.1", "9.94, 9.9", "9.96, 10", "186.4, 186", "-0.04, 0.0"})
+    @CsvSource({"0.12, 0.1", "9.94, 9.9", "10.2, 10", "186.4, 186", "-0.04, 0.0"})
     void litres_areWholeFromTen(double value, String text) {
         assertEquals(text, Figures.litres(value));
     }
