@@ -25,13 +25,13 @@ final class FullWallTest {
     private static final double PREWETTING_KG_PER_M2 = 0.5;
 
     // EXACT: granite drinks next to nothing, the face holds 0.1 kg/m2 (see WaterFilm), so some 0.4 of 0.5 kg/m2 run off
-    // at once. Tolerance: what the granite drinks.
+    // at once. Tolerance: what the granite drinks, A sqrt(half an hour) = 0.04 kg/m2 of it, on 10 m2.
     @Test
     void coat_onPrewettedGranite_isLaidAndTheRestRunsOff() {
         Outcome outcome = run(0.0, List.of(), coat(1, 1.0, PREWETTING_KG_PER_M2));
 
         assertSound(outcome);
-        assertEquals(4.0, outcome.account().runOffKg(), 0.3);
+        assertEquals(4.0, outcome.account().runOffKg(), 0.5);
         assertEquals(5.0, outcome.account().wettingKg(), 1.0e-9);
     }
 
