@@ -62,7 +62,7 @@ class ReadmeTest {
     private static void write(String answer, Path folder) throws IOException {
         Matcher shown = SHOWN.matcher(Files.readString(README));
         String block = "<!-- demo:output -->\n```text\n" + answer + "Wrote " + FOLDER
-                + ": report.html, 3 charts as svg and png, hours.csv,\n  summary.json\n```\n";
+                + ": report.html, 3 charts (svg, png), hours.csv, summary.json\n```\n";
         Files.writeString(README, shown.replaceFirst(Matcher.quoteReplacement(block)));
         Files.createDirectories(SHOWN_CHARTS);
         for (String chart : CHARTS) {

@@ -43,7 +43,7 @@ public final class ConsoleAnswer {
         answer.coats();
         answer.water();
         answer.advice();
-        answer.add("Wrote " + directory + ": report.html, 3 charts as svg and png, hours.csv, summary.json");
+        answer.add("Wrote " + directory + ": report.html, 3 charts (svg, png), hours.csv, summary.json");
         return List.copyOf(answer.lines);
     }
 

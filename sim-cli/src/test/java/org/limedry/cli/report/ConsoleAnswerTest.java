@@ -33,7 +33,7 @@ final class ConsoleAnswerTest {
                 Care: lime in eyes: rinse 20 min, get help. Quicklime: lime to water. No unflued
                   heater in a closed room (carbon monoxide, water). Heaters: clear of timber.
                   Wet electrics: competent person. Local codes first.
-                Wrote out: report.html, 3 charts as svg and png, hours.csv, summary.json""".lines().toList(), lines);
+                Wrote out: report.html, 3 charts (svg, png), hours.csv, summary.json""".lines().toList(), lines);
     }
 
     static List<Findings> many() {
