@@ -143,7 +143,8 @@ final class SiteModel {
             }
             column.addSource(column.nodes() - 1, mistKgPerM2S[wall]);
             double area = column.plan().areaM2();
-            risingKgPerS[wall] = area * column.addSourceInWall(column.plan().risingDampKgPerS() / area);
+            double rising = column.plan().risingDampKgPerS();
+            risingKgPerS[wall] = rising > 0.0 ? area * column.addSourceInWall(rising / area) : 0.0;
             if (column.plan().kind() == WallPlan.Kind.FLOOR && air.innerRoom(wall) >= 0) {
                 double face = column.innerCelsius();
                 flows.earthSaturation(

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import org.limedry.material.Material;
 
 /**
@@ -306,7 +307,7 @@ public final class WallColumn {
     /** Adds a water source spread over the thickness of a coat, kg/(m2 s); negative takes water. */
     public void addSourceInCoat(int coat, double kgPerM2S) {
         int layer = oldLayers + coat - 1;
-        addSpread(mesh.firstNode(layer), mesh.lastNode(layer), kgPerM2S);
+        addSpread(mesh.firstNode(layer), mesh.lastNode(layer), kgPerM2S, link -> true);
     }
 
     /**
@@ -315,19 +316,7 @@ public final class WallColumn {
      * @return what was added, kg/(m2 s)
      */
     public double addSourceInWall(double kgPerM2S) {
-        int end = mesh.lastNode(oldLayers - 1);
-        double thickness = 0.0;
-        double open = 0.0;
-        for (int link = 0; link < end; link++) {
-            thickness += mesh.linkM(link);
-            open += hasRoom(link) ? mesh.linkM(link) : 0.0;
-        }
-        for (int link = 0; link < end; link++) {
-            double half = hasRoom(link) ? 0.5 * kgPerM2S * mesh.linkM(link) / thickness : 0.0;
-            step.source()[link] += half;
-            step.source()[link + 1] += half;
-        }
-        return kgPerM2S * open / thickness;
+        return addSpread(0, mesh.lastNode(oldLayers - 1), kgPerM2S, this::hasRoom);
     }
 
     private boolean hasRoom(int link) {
@@ -336,16 +325,19 @@ public final class WallColumn {
         return table.waterKgPerM3(wetter) < FULL_SHARE * table.waterKgPerM3(0.0);
     }
 
-    private void addSpread(int first, int last, double kgPerM2S) {
+    private double addSpread(int first, int last, double kgPerM2S, IntPredicate takes) {
         double thickness = 0.0;
         for (int link = first; link < last; link++) {
             thickness += mesh.linkM(link);
         }
+        double added = 0.0;
         for (int link = first; link < last; link++) {
-            double half = 0.5 * kgPerM2S * mesh.linkM(link) / thickness;
-            step.source()[link] += half;
-            step.source()[link + 1] += half;
+            double share = takes.test(link) ? kgPerM2S * mesh.linkM(link) / thickness : 0.0;
+            step.source()[link] += 0.5 * share;
+            step.source()[link + 1] += 0.5 * share;
+            added += share;
         }
+        return added;
     }
 
     private void start(List<LayerPlan> layers) {
