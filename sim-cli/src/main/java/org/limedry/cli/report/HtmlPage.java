@@ -18,11 +18,10 @@ final class HtmlPage {
     private static final String TEMPLATES = "org/limedry/cli/report";
 
     private static final String DRYING_NOTE =
-            "Bars at the top: earliest to latest, thick tick likely. Diamonds: where a coat stands on its likely day. Ready"
-                    + " is judged by the rule, not by a water mark: firming takes time as well as drying.";
+            "Bars: earliest to latest, thick tick likely. Diamonds: the likely day. Ready is judged by the rule, for firming takes"
+                    + " time as well as drying: no water mark tells it.";
     private static final String WALL_NOTE =
-            "Solid black between the lines: the dew point is at or above the wall, and water goes into it. Closer than"
-                    + " 1 \u00b0C, treat the wall as wet.";
+            "Solid black: dew point at or above the wall. Closer than 1 \u00b0C, treat the wall as wet too.";
     private static final String ACCOUNT_NOTE =
             "Both upper bars are the same length: every term is counted by itself, none is what is left over. Litres are"
                     + " rounded so that they add up.";
@@ -110,7 +109,7 @@ final class HtmlPage {
         String suffix = "-" + (index + 1);
         return new RoomView(
                 several ? "Room: " + part.name() : "The drying in pictures",
-                several ? part.why().map(WhySlow.Sentence::full) : Optional.empty(),
+                several ? part.why().map(WhySlow.Sentence::brief) : Optional.empty(),
                 pictures.drying("drying" + suffix, part.coats(), List.of(plan))
                         .map(chart -> figure(chart, DRYING_NOTE)),
                 pictures.wallAndDewPoint("wall" + suffix, plan).map(chart -> figure(chart, WALL_NOTE)),

@@ -121,8 +121,8 @@ final class PageModels {
                 findings.quick()
                         ? "Likely dates only: this was a quick run without ranges, so how early or late it may be is not"
                                 + " known."
-                        : "One chance in five that a coat is ready before the earliest date, one in five that it is later"
-                                + " than the latest.");
+                        : "One chance in five that it is ready before the earliest date, one in five that it is later than"
+                                + " the latest.");
         List<String> widened = findings.coats().stream()
                 .filter(coat -> coat.range().filter(ReadyRange::widened).isPresent())
                 .map(Coat::label)
@@ -132,8 +132,8 @@ final class PageModels {
                     + " the likely date itself is outside these marks, so the range was stretched to it.");
         }
         ReadinessRule rule = findings.scenario().rule();
-        notes.add("Ready by rule: " + rule.name() + Names.meaning(rule)
-                + ". A rule, not a measurement: a hand test overrules every date here.");
+        notes.add("Rule: " + rule.name() + Names.meaning(rule)
+                + "; a rule, not a measurement, and a hand test overrules it.");
         return List.copyOf(notes);
     }
 
