@@ -67,14 +67,17 @@ final class AirCommandTest {
         }
     }
 
-    // COMPUTED: Python 3.11, WMO Magnus: 361.56 Pa over ice is -6.23 C; 735.6/1146.4 is 64 %; 2558.1 Pa at 21.5 C is
-    // 18.8 g/m3.
+    // COMPUTED: Python 3.11, WMO Magnus: 361.56 Pa over ice is -6.23 C; 736.6/1147.4 is 64 %; 2558.1 Pa at 21.5 C is
+    // 18.8 g/m3; 305.6 Pa is saturated at -8.16 C over ice and at -9.20 C over water.
     @ParameterizedTest
     @CsvSource({ // options that change what the words say
         "--celsius 8 --rh 100, is full: it takes up no more water",
         "--celsius -5 --rh 90 --below-zero ice, Frost forms on everything at -6.2 C or colder.",
         "--celsius 10 --rh 60 --wall 9, A wall at 9.0 C: it stays free of dew; the air at its face is at 64 %",
         "--celsius 2 --rh 90 --wall -3, A wall at -3.0 C: frost forms on it.",
+        "--celsius 0 --rh 50, Frost forms on everything at -8.2 C or colder.",
+        "--celsius 0 --rh 50 --wall -8.5, A wall at -8.5 C: frost forms on it.",
+        "--celsius 0 --rh 50 --wall -8, A wall at -8.0 C: it stays free of dew; the air at its face is at 91 %",
         "--celsius 21.5 --rh 0, can take up 18.8 g more water per m3"
     })
     void state_saysWhatItMeans(String options, String words) {
@@ -167,7 +170,8 @@ final class AirCommandTest {
         assertEquals(
                 List.of(
                         table + ":2: celsius: \"12;0\"; must be a number with a decimal point",
-                        table + ":3: 6 cells; must have 5, as the heading has",
+                        table + ":3: 6 cells; must have 5, as the heading has; "
+                                + "write numbers with a decimal point, not a comma",
                         table + ":4: celsius: blank; must be a number with a decimal point",
                         table + ":4: wallCelsius: -80; must be -45 to 60 °C, the range of WMO8_MAGNUS over water",
                         table + ":6: celsius: 70; must be -45 to 60 °C, the range of WMO8_MAGNUS over water",
@@ -182,6 +186,7 @@ final class AirCommandTest {
             value = {
                 "celsius,rhPercent,pressurePa|: there are no rows in it; must have a row for each state of air",
                 "celsius,rhPercent|:1: pressurePa: no such column; must be in the heading",
+                "celsius;rhPercent;pressurePa|:1: columns parted by semicolons; must be parted by commas",
                 "celsius,rhPercent,pressurePa,celsius|:1: celsius: this column stands twice; must stand once",
                 "celsius,rhPercent,pressurePa,condenses|:1: condenses: this column is one of the results; must not be",
                 "\"celsius|; "
@@ -195,6 +200,39 @@ final class AirCommandTest {
         assertEquals("", out.toString());
         assertTrue(err.toString().startsWith(table.toString()), err.toString());
         assertTrue(err.toString().contains(problem), err.toString());
+    }
+
+    // EXACT: each cell that is no number, or not in the range of the default formula, is named with its line and
+    // column.
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "NaN,80,101325|celsius: \"NaN\"; must be a number with a decimal point",
+                "12,NaN,101325|rhPercent: \"NaN\"; must be a number with a decimal point",
+                "12,80,Infinity|pressurePa: \"Infinity\"; must be a number with a decimal point",
+                "12,80,-inf|pressurePa: \"-inf\"; must be a number with a decimal point",
+                "\"12,5\",80,101325|celsius: \"12,5\"; must be a number with a decimal point",
+                "12,5,80,101325|4 cells; must have 3, as the heading has; write numbers with a decimal point, not a comma",
+                "12,80|2 cells; must have 3, as the heading has",
+                "-45.001,80,101325|celsius: -45.001; must be -45 to 60 °C, the range of WMO8_MAGNUS over water",
+                "60.001,80,101325|celsius: 60.001; must be -45 to 60 °C, the range of WMO8_MAGNUS over water",
+                "12,-0.001,101325|rhPercent: -0.001; must be 0 to 100 %",
+                "12,100.001,101325|rhPercent: 100.001; must be 0 to 100 %",
+                "12,80,19999.9|pressurePa: 19999.9; must be 20000 to 120000 Pa",
+                "12,80,120000.1|pressurePa: 120000.1; must be 20000 to 120000 Pa",
+                "12,80,1e400|pressurePa: 1e400; must be 20000 to 120000 Pa"
+            })
+    void tableWithABadCell_saysWhereAndWhat(String row, String problem) throws IOException {
+        Path table = file("celsius,rhPercent,pressurePa", "12,80,101325", row);
+
+        int code = air("--table", table.toString());
+
+        assertEquals(ExitCode.BAD_INPUT.code(), code);
+        assertEquals("", out.toString());
+        assertEquals(
+                List.of(table + ":3: " + problem, "1 problem. Nothing was run, nothing was written."),
+                err.toString().lines().toList());
     }
 
     @Test
@@ -220,23 +258,31 @@ final class AirCommandTest {
         assertTrue(problems.get(3).contains("gone.csv: there is no such file"), problems.get(3));
     }
 
+    // EXACT: a folder that is not there yet is made, as for the results of a run.
     @Test
-    void out_thatIsAFolder_isRefused() throws IOException {
-        Path table = file("celsius,rhPercent,pressurePa", "12,80,101325");
-
-        assertEquals(ExitCode.BAD_INPUT.code(), air("--table", table.toString(), "--out", folder.toString()));
-
-        assertTrue(err.toString().contains("is a folder"), err.toString());
-        assertEquals(List.of("air.csv"), filesThere());
-    }
-
-    @Test
-    void out_inAFolderThatIsNotThere_makesIt() throws IOException {
+    void out_inANewFolder_isWritten() throws IOException {
         Path table = file("celsius,rhPercent,pressurePa", "12,80,101325");
         Path result = folder.resolve("new").resolve("result.csv");
 
-        assertEquals(ExitCode.DONE.code(), air("--table", table.toString(), "--out", result.toString()));
+        int code = air("--table", table.toString(), "--out", result.toString());
 
+        assertEquals(ExitCode.DONE.code(), code, err.toString());
         assertEquals(2, Files.readAllLines(result).size());
+        assertEquals(List.of("air.csv", "new"), filesThere());
+    }
+
+    @Test
+    void out_thatCannotBeWritten_isRefused() throws IOException {
+        Path table = file("celsius,rhPercent,pressurePa", "12,80,101325");
+        Path underAFile = table.resolve("result.csv");
+
+        assertEquals(ExitCode.BAD_INPUT.code(), air("--table", table.toString(), "--out", folder.toString()));
+        assertEquals(ExitCode.BAD_INPUT.code(), air("--table", table.toString(), "--out", underAFile.toString()));
+        assertEquals(ExitCode.BAD_INPUT.code(), air("--table", table.toString(), "--out", "/"));
+
+        assertTrue(err.toString().contains("--out: " + folder + " is a folder"), err.toString());
+        assertTrue(err.toString().contains("--out: " + table + " is a file"), err.toString());
+        assertTrue(err.toString().contains("/: --out: this is a folder; must be a file"), err.toString());
+        assertEquals(List.of("air.csv"), filesThere());
     }
 }

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.limedry.air.MoistAir;
 import org.limedry.cli.command.ExitCode;
 import org.limedry.reference.ReferenceTable;
@@ -22,6 +24,9 @@ import org.limedry.reference.ReferenceTable;
 final class AirTableTest {
     private static final List<ReferenceTable.Row> MAGNUS =
             ReferenceTable.load("psychro/magnus_grid").rows();
+
+    private static final List<ReferenceTable.Row> LIBRARY =
+            ReferenceTable.load("psychro/oracle_library_grid").rows();
 
     @TempDir
     private Path folder;
@@ -99,37 +104,65 @@ final class AirTableTest {
         return 1;
     }
 
-    // COMPUTED: psychro/oracle_library_grid, humidity over ice below 0 °C; the tolerances stated with it for WMO
-    // Magnus.
-    @Test
-    void libraryGrid_comesOut_overIce() throws IOException {
-        List<ReferenceTable.Row> library =
-                ReferenceTable.load("psychro/oracle_library_grid").rows();
-        String rows = library.stream()
+    private static String libraryInput() {
+        return LIBRARY.stream()
                 .map(row -> row.text("t_C") + ","
                         + new BigDecimal(row.text("rh_fraction"))
                                 .movePointRight(2)
                                 .toPlainString() + ","
                         + row.text("p_Pa"))
-                .collect(Collectors.joining("\n"));
-        List<List<String>> found = table("celsius,rhPercent,pressurePa\n" + rows + "\n", "--below-zero", "ice");
+                .collect(Collectors.joining("\n", "celsius,rhPercent,pressurePa\n", "\n"));
+    }
+
+    private static void assertNear(ReferenceTable.Row row, String column, String cell, double tolerance) {
+        assertEquals(row.number(column), Double.parseDouble(cell), tolerance, column + " in line " + row.line());
+    }
+
+    // COMPUTED: psychro/oracle_library_grid, humidity over ice below 0 °C; the tolerances stated with it for WMO
+    // Magnus.
+    @Test
+    void libraryGrid_comesOut_overIce() throws IOException {
+        List<List<String>> found = table(libraryInput(), "--below-zero", "ice");
 
         int wetBulbs = 0;
-        for (int i = 0; i < library.size(); i++) {
-            ReferenceTable.Row row = library.get(i);
+        for (int i = 0; i < LIBRARY.size(); i++) {
+            ReferenceTable.Row row = LIBRARY.get(i);
             List<String> cells = found.get(i + 1);
-            double celsius = row.number("dewpoint_refined_C");
-            String dewOrFrost = celsius < 0.0 ? cells.get(6) : cells.get(5);
-            double wetBulb = row.number("wetbulb_refined_C");
-            assertEquals(row.number("p_sat_Pa"), Double.parseDouble(cells.get(3)), 0.0035 * row.number("p_sat_Pa"));
-            assertEquals(celsius, Double.parseDouble(dewOrFrost), 0.06, "line " + row.line());
-            if (Math.abs(wetBulb) > 0.1 && row.number("wetbulb_ambiguous") == 0.0) {
-                assertEquals(wetBulb, Double.parseDouble(cells.get(7)), 0.06, "line " + row.line());
+            String dewOrFrost = row.number("dewpoint_refined_C") < 0.0 ? cells.get(6) : cells.get(5);
+            assertNear(row, "p_sat_Pa", cells.get(3), 0.0035 * row.number("p_sat_Pa"));
+            assertNear(row, "dewpoint_refined_C", dewOrFrost, 0.06);
+            assertNear(row, "W_kg_per_kg", cells.get(8), 0.0035 * row.number("W_kg_per_kg"));
+            double enthalpy = 1000.0 * Double.parseDouble(cells.get(10));
+            assertEquals(row.number("h_J_per_kg_dry"), enthalpy, row.number("t_C") <= 30.0 ? 400.0 : 600.0);
+            assertNear(row, "v_m3_per_kg_dry", cells.get(11), 0.0003 * row.number("v_m3_per_kg_dry"));
+            if (Math.abs(row.number("wetbulb_refined_C")) > 0.1 && row.number("wetbulb_ambiguous") == 0.0) {
+                assertNear(row, "wetbulb_refined_C", cells.get(7), 0.06);
                 wetBulbs++;
             }
         }
         assertEquals(631, found.size());
         assertEquals(624, wetBulbs);
+    }
+
+    // COMPUTED: the same grid by the library's own equations, 1e-6 relative and 0.001 K as stated with it. At 0 °C the
+    // library counts over ice and this command over water: 1e-4 of the pressure.
+    @Test
+    void libraryGrid_comesOut_byItsOwnFormula() throws IOException {
+        List<List<String>> found = table(libraryInput(), "--formula", "HYLAND_WEXLER_1983", "--below-zero", "ice");
+
+        int wetBulbs = 0;
+        for (int i = 0; i < LIBRARY.size(); i++) {
+            ReferenceTable.Row row = LIBRARY.get(i);
+            List<String> cells = found.get(i + 1);
+            double relative = row.number("t_C") == 0.0 ? 1.2e-4 : 1e-6;
+            assertNear(row, "p_sat_Pa", cells.get(3), relative * row.number("p_sat_Pa"));
+            assertNear(row, "p_v_Pa", cells.get(4), relative * row.number("p_v_Pa") + 1e-6); // printed so
+            if (row.number("t_C") != 0.0 && row.number("wetbulb_ambiguous") == 0.0) {
+                assertNear(row, "wetbulb_refined_C", cells.get(7), 0.001);
+                wetBulbs++;
+            }
+        }
+        assertEquals(585, wetBulbs);
     }
 
     // EXACT: what is written reads back as the very double that the library computes.
@@ -163,6 +196,58 @@ final class AirTableTest {
         assertEquals(List.of("", ""), found.get(1).subList(14, 16));
         assertEquals("\"a\"\"b\"", found.get(2).get(0));
         assertEquals("false", found.get(2).get(15));
+    }
+
+    // EXACT: a byte order mark, line ends of another system and blank lines change nothing.
+    @Test
+    void fileFromASpreadsheet_givesTheSame() throws IOException {
+        String plain = "celsius,rhPercent,pressurePa\n12,80,101325\n-3,95,99000\n";
+
+        List<List<String>> found = table("\uFEFF" + plain.replace("\n", "\r\n") + "\r\n");
+
+        assertEquals(table(plain), found);
+        assertEquals(3, found.size());
+    }
+
+    // EXACT: below the heading nothing is a remark, and no row is lost.
+    @Test
+    void rowThatBeginsWithAHash_isKept() throws IOException {
+        List<List<String>> found = table("# a remark\nroom,celsius,rhPercent,pressurePa\n#3,12,80,101325\n");
+
+        assertEquals("#3", found.get(1).get(0));
+        assertEquals(2, found.size());
+    }
+
+    // EXACT: at every corner of what is taken the cells are numbers or blank, in their physical order.
+    @ParameterizedTest
+    @CsvSource({"water, -45", "ice, -65"})
+    void cornersOfTheRange_giveNumbers(String belowZero, double lowest) throws IOException {
+        StringBuilder rows = new StringBuilder("celsius,rhPercent,pressurePa,wallCelsius\n");
+        for (double celsius : new double[] {lowest, -0.01, 0.0, 0.01, 60.0}) {
+            for (String rest : List.of("0,20000", "0,120000", "1e-9,101325", "50,101325", "100,20000", "100,120000")) {
+                rows.append(celsius).append(',').append(rest).append(',').append(lowest);
+                rows.append('\n').append(celsius).append(',').append(rest).append(",60\n");
+            }
+        }
+
+        List<List<String>> found = table(rows.toString(), "--below-zero", belowZero);
+
+        assertEquals(61, found.size());
+        for (List<String> cells : found.subList(1, 61)) {
+            assertPlausible(cells);
+        }
+    }
+
+    private static void assertPlausible(List<String> cells) {
+        double celsius = Double.parseDouble(cells.get(0));
+        for (String cell : cells.subList(4, 14)) {
+            assertTrue(cell.isEmpty() || Double.isFinite(Double.parseDouble(cell)), cells.toString());
+        }
+        double wetBulb = Double.parseDouble(cells.get(8));
+        assertTrue(wetBulb <= celsius + 1e-6, cells.toString()); // the root is found to 1e-12 K, saturation to 1e-9
+        String dewPoint = cells.get(6);
+        assertTrue(dewPoint.isEmpty() || Double.parseDouble(dewPoint) <= wetBulb + 1e-6, cells.toString()); // the same
+        assertEquals(Double.parseDouble(cells.get(13)) >= 100.0, Boolean.parseBoolean(cells.get(14)));
     }
 
     // EXACT: below 0 °C the wick is of the phase that humidity is counted over, so the wet bulb keeps within its

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.limedry.reference.ReferenceTable;
+import org.limedry.units.Units;
 
 /** Published moist air at saturation, real-gas values, absolute humidities and psychrometer readings. */
 class PublishedMoistAirTest {
@@ -191,6 +192,27 @@ class PublishedMoistAirTest {
         assertEquals(1, misprints.size());
         assertEquals(40, with(ABSOLUTE, "flag", "LOOSE").size());
         assertEquals(95, ABSOLUTE.size());
+    }
+
+    // PUBLISHED: psychro/absolute_humidity_published, rows flagged LOOSE: up to 1.1 % off as stated with the table.
+    @Test
+    void roughAbsoluteHumidity_isRough_asStated() {
+        double furthest = 0.0;
+        for (ReferenceTable.Row row : with(ABSOLUTE, "flag", "LOOSE")) {
+            SaturationFormula formula = row.text("phase").equals("ice")
+                    ? SaturationFormula.IAPWS_R14_08
+                    : SaturationFormula.WAGNER_PRUSS_AUX;
+            Phase phase = row.text("phase").equals("ice") ? Phase.ICE : Phase.WATER;
+            double kelvin = Units.kelvin(row.number("t_C"));
+            double found = 1000.0
+                    * formula.pressurePa(phase, row.number("t_C"))
+                    / (AirConstants.VAPOUR_GAS_CONSTANT_J_PER_KG_K * kelvin);
+
+            Printed.assertNear(row, "published_g_per_m3", found, 0.0115 * found); // "up to 1.1 %", two digits
+            furthest = Math.max(furthest, Math.abs(found / row.number("published_g_per_m3") - 1.0));
+        }
+
+        assertTrue(furthest > 0.006, "beyond the band of the good rows: " + furthest);
     }
 
     // COMPUTED: psychro/absolute_humidity_published, column wmo8_magnus_water_g_per_m3 (Rv 461.523 there, 461.5 here).

@@ -97,6 +97,49 @@ class PublishedSaturationTest {
         assertEquals(298, PRESSURES.size());
     }
 
+    // PUBLISHED: psychro/sat_published, rows flagged LOOSE: off IAPWS by more than a formula is, by 0.8 % at most as
+    // stated.
+    @Test
+    void roughPressures_areRough_asStated() {
+        for (ReferenceTable.Row row : flagged(PRESSURES, "LOOSE")) {
+            double found = SaturationFormula.IAPWS_R14_08.pressurePa(Phase.ICE, row.number("t_C"));
+
+            Printed.assertMisprint(row, "p_Pa", found, 0.0035 * found); // the widest band of the tests above
+            Printed.assertNear(row, "p_Pa", found, 0.0085 * found); // "up to 0.8 %", one digit
+        }
+    }
+
+    // COMPUTED: psychro/sat_published, own columns of every row, flagged or not.
+    @Test
+    void computedPressures_areMet_inEveryRow() {
+        int checked = 0;
+        for (ReferenceTable.Row row : PRESSURES) {
+            double reference = iapwsPa(row);
+
+            Printed.assertSame(row, "iapws_ref_Pa", reference, 0.0);
+            assertPercent(row, "wmo8_magnus_minus_published_pct", SaturationFormula.WMO8_MAGNUS);
+            assertPercent(row, "hyland_wexler_minus_published_pct", SaturationFormula.HYLAND_WEXLER_1983);
+            checked++;
+        }
+
+        assertEquals(298, checked);
+    }
+
+    private static double iapwsPa(ReferenceTable.Row row) {
+        SaturationFormula formula =
+                phase(row) == Phase.ICE ? SaturationFormula.IAPWS_R14_08 : SaturationFormula.WAGNER_PRUSS_AUX;
+        return formula.extrapolatedPressurePa(phase(row), row.number("t_C"));
+    }
+
+    private static void assertPercent(ReferenceTable.Row row, String column, SaturationFormula formula) {
+        double published = row.number("p_Pa");
+        double found = 100.0 * (formula.extrapolatedPressurePa(phase(row), row.number("t_C")) / published - 1.0);
+
+        // Half of the last digit, here and in p_Pa, which the column was formed from before it was rounded.
+        double rounding = 100.0 * Printed.halfUnit(row, "p_Pa") / published;
+        Printed.assertNear(row, column, found, Printed.halfUnit(row, column) + rounding * 1.01);
+    }
+
     // PUBLISHED: psychro/dewpoint_published; below 0 °C trade tables print frost points.
     @ParameterizedTest
     @CsvSource({"'', 0.06, 205", "LOOSE, 0.25, 90"}) // K, the bands stated with the table

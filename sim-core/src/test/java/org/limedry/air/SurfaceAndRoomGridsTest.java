@@ -1,7 +1,9 @@
 package org.limedry.air;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.limedry.reference.ReferenceTable;
 import org.limedry.units.Units;
@@ -9,6 +11,9 @@ import org.limedry.units.Units;
 /** Computed grids of cold surfaces and of the steady vapour balance of a room in its three variants. */
 class SurfaceAndRoomGridsTest {
     private static final double ONE_ATMOSPHERE_PA = 101_325.0;
+
+    private static final List<ReferenceTable.Row> ISO =
+            ReferenceTable.load("psychro/iso13788_reference").rows();
 
     // COMPUTED: psychro/surface_condensation_grid, formulas of ISO 13788; 0.001 K and 1e-5 as stated with the table.
     @Test
@@ -33,6 +38,50 @@ class SurfaceAndRoomGridsTest {
         }
 
         assertEquals(44, checked);
+    }
+
+    // PUBLISHED: psychro/iso13788_reference, minimum requirement of DIN 4108-2: fRsi 0.70 at 20 °C, 50 % and -5 °C,
+    // which is
+    // the mould criterion of the row above it.
+    @Test
+    void minimumRequirement_isTheMouldCriterion() {
+        assertTrue(iso("minimum requirement (Germany)").startsWith("fRsi >= 0.70 at t_i=20 C, RH=50 %, t_e=-5 C"));
+        assertTrue(iso("mould criterion").startsWith("surface RH <= 0.8"));
+        Saturation iso = new Saturation(SaturationFormula.ISO13788, Phase.ICE, Enhancement.NONE);
+
+        double mould = new MoistAir(20.0, 0.50, ONE_ATMOSPHERE_PA, iso)
+                .surfaceCelsiusAt(0.8)
+                .orElseThrow();
+
+        assertEquals(0.70, TemperatureFactor.ofSurface(mould, 20.0, -5.0), 0.005); // half of the last digit
+    }
+
+    // COMPUTED: psychro/iso13788_reference: a vapour excess in kg/m3 at 20 °C is the pressure excess beside it. The
+    // limits
+    // are FROM MEMORY in the table, so this shows only that its two columns agree.
+    @Test
+    void classLimits_agreeInPressureAndDensity() {
+        double pascalPerDensity = AirConstants.VAPOUR_GAS_CONSTANT_J_PER_KG_K * Units.kelvin(20.0);
+        for (int humidityClass = 1; humidityClass <= 4; humidityClass++) {
+            String[] limits =
+                    iso("humidity class " + humidityClass + " upper limit").split("[ /]+", -1);
+
+            double pressurePa = Double.parseDouble(limits[0]);
+
+            assertEquals(
+                    pressurePa, Double.parseDouble(limits[2]) * pascalPerDensity, 0.005 * pressurePa); // 270.6 is 270
+        }
+        assertEquals(270.6, 0.002 * pascalPerDensity, 0.05); // half of the last digit
+        assertTrue(iso("consistency of the class limits").endsWith("= 270.6 Pa"));
+        assertEquals(16, ISO.size());
+    }
+
+    private static String iso(String item) {
+        return ISO.stream()
+                .filter(row -> row.text("item").equals(item))
+                .findFirst()
+                .orElseThrow()
+                .text("value_or_formula");
     }
 
     private static double factor(ReferenceTable.Row row, double surfaceCelsius) {

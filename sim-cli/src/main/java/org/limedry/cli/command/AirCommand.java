@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -38,7 +37,8 @@ import picocli.CommandLine.TypeConversionException;
         footer = {
             "",
             "A table has the columns celsius,rhPercent,pressurePa and, if wanted,",
-            "wallCelsius; any others are kept. These are added:",
+            "wallCelsius; any others are kept. Lines above the heading that begin with #",
+            "are passed over. These columns are added:",
             "  saturationPressurePa, vapourPressurePa, dewPointCelsius, frostPointCelsius,",
             "  wetBulbCelsius, humidityRatioKgPerKg, absoluteHumidityGPerM3,",
             "  enthalpyKJPerKg, specificVolumeM3PerKg",
@@ -175,15 +175,20 @@ public final class AirCommand implements Callable<Integer> {
         }
     }
 
+    /** Nobody finds half a table, and a table that was there stays until the new one is whole. */
     private static void writeWhole(AirTable table, Path file) throws IOException {
         Path target = file.toAbsolutePath().normalize();
-        Path folder = Objects.requireNonNullElse(target.getParent(), target);
-        Path name = folder.relativize(target);
-        try (OutputFolder results = OutputFolder.open(folder, List.of(name))) {
-            try (Writer out = Files.newBufferedWriter(results.aside().resolve(name))) {
+        Path name = target.getFileName();
+        Path directory = target.getParent();
+        if (name == null || directory == null) {
+            throw new BadInputException(
+                    List.of(new InputProblem(file.toString(), 0, "--out", "must be a file", "this is a folder")));
+        }
+        try (OutputFolder folder = OutputFolder.open(directory, List.of(name))) {
+            try (Writer out = Files.newBufferedWriter(folder.aside().resolve(name))) {
                 AirColumns.write(table, out);
             }
-            results.publish();
+            folder.publish();
         }
     }
 }

@@ -43,7 +43,7 @@ final class AirWords {
         lines.add(say(
                 "Air at %s C and %s %% relative humidity %s.",
                 fixed(air.celsius(), 1), fixed(Units.percentFromFraction(air.relativeHumidity()), 0), takesUp));
-        air.surfaceCelsiusAt(1.0)
+        dewOrFrostCelsius()
                 .ifPresent(dew -> lines.add(
                         say("%s forms on everything at %s C or colder.", dew < 0.0 ? "Frost" : "Dew", fixed(dew, 1))));
         air.wetBulbCelsius()
@@ -52,10 +52,18 @@ final class AirWords {
 
     private void addWallMeaning(double wallCelsius) {
         double percent = Units.percentFromFraction(air.relativeHumidityAt(wallCelsius));
-        String meaning = air.condensesOn(wallCelsius)
+        boolean wet = air.condensesOn(wallCelsius)
+                || wallCelsius <= dewOrFrostCelsius().orElse(Double.NaN);
+        String meaning = wet
                 ? (wallCelsius < 0.0 ? "frost forms on it" : "dew forms on it; it takes water from the air")
                 : say("it stays free of dew; the air at its face is at %s %%", fixed(percent, 0));
         lines.add(say("A wall at %s C: %s.", fixed(wallCelsius, 1), meaning));
+    }
+
+    /** Frost begins before dew would: it forms at the frost point, even when humidity is counted over water. */
+    private OptionalDouble dewOrFrostCelsius() {
+        OptionalDouble frost = air.frostPointCelsius();
+        return frost.orElse(0.0) < 0.0 ? frost : air.surfaceCelsiusAt(1.0);
     }
 
     private void addFigures() {

@@ -90,7 +90,7 @@ public final class AirTable {
         CsvFactory factory =
                 CsvFactory.builder().enable(CsvParser.Feature.SKIP_EMPTY_LINES).build();
         try (CsvParser parser = factory.createParser(text)) {
-            parser.setSchema(CsvSchema.emptySchema().withComments());
+            parser.setSchema(CsvSchema.emptySchema());
             readAll(parser);
         } catch (JsonProcessingException e) {
             problem(Math.max(e.getLocation().getLineNr(), 0), "", "this is not CSV", e.getOriginalMessage());
@@ -109,7 +109,7 @@ public final class AirTable {
             }
             if (!header.isEmpty()) {
                 readRow(line, cells);
-            } else if (!readHeader(line, cells)) {
+            } else if (!isRemark(cells) && !readHeader(line, cells)) {
                 return;
             }
         }
@@ -120,9 +120,22 @@ public final class AirTable {
         }
     }
 
+    /** Below the heading, a first cell that begins with # is a name like any other, and its row is kept. */
+    private static boolean isRemark(List<String> cells) {
+        return cells.get(0).strip().startsWith("#");
+    }
+
     /** Takes the heading; says whether the rows below it can be read. */
     private boolean readHeader(int line, List<String> cells) {
         header = cells.stream().map(String::strip).toList();
+        if (header.size() == 1 && header.get(0).contains(";")) {
+            problem(
+                    line,
+                    "",
+                    "columns parted by semicolons",
+                    "must be parted by commas, with a decimal point in numbers");
+            return false;
+        }
         NEEDED.stream()
                 .filter(column -> !header.contains(column))
                 .forEach(column -> problem(line, column, "no such column", "must be in the heading"));
@@ -139,7 +152,8 @@ public final class AirTable {
 
     private void readRow(int line, List<String> cells) {
         if (cells.size() != header.size()) {
-            problem(line, "", cells.size() + " cells", "must have " + header.size() + ", as the heading has");
+            String commas = cells.size() > header.size() ? "; write numbers with a decimal point, not a comma" : "";
+            problem(line, "", cells.size() + " cells", "must have " + header.size() + ", as the heading has" + commas);
             return;
         }
         int before = problems.size();
