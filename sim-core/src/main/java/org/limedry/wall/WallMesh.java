@@ -21,6 +21,7 @@ final class WallMesh {
     private final double[] linkM;
     private final TransportTable[] linkTable;
     private final int[] linkLayer;
+    private final int[] layerStart;
     private final boolean outerFilm;
 
     private WallMesh(double[] linkM, TransportTable[] linkTable, int[] linkLayer, boolean outerFilm) {
@@ -28,6 +29,18 @@ final class WallMesh {
         this.linkTable = linkTable;
         this.linkLayer = linkLayer;
         this.outerFilm = outerFilm;
+        layerStart = layerStarts(linkLayer);
+    }
+
+    /** Returns the first node of each layer, and the last node of all behind them. */
+    private static int[] layerStarts(int[] linkLayer) {
+        int layers = linkLayer.length == 0 ? 0 : linkLayer[linkLayer.length - 1] + 1;
+        int[] starts = new int[layers + 1];
+        for (int link = linkLayer.length - 1; link >= 0; link--) {
+            starts[linkLayer[link]] = link;
+        }
+        starts[layers] = linkLayer.length;
+        return starts;
     }
 
     static WallMesh empty(boolean outerFilm) {
@@ -107,20 +120,12 @@ final class WallMesh {
 
     /** Returns the node at the outer end of a layer. */
     int firstNode(int layer) {
-        int link = 0;
-        while (linkLayer[link] < layer) {
-            link++;
-        }
-        return link;
+        return layerStart[layer];
     }
 
     /** Returns the node at the inner end of a layer. */
     int lastNode(int layer) {
-        int link = linkM.length;
-        while (linkLayer[link - 1] > layer) {
-            link--;
-        }
-        return link;
+        return layerStart[layer + 1];
     }
 
     /** Returns the water that a node stores at a suction, film included, kg/m2. */
