@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
         description = "When is each coat ready, where does the water go, what to do about it.",
         footer = {
             "",
-            "Writes report.html, summary.json, hours.csv and three charts as svg and png into DIR;",
+            "Writes report.html, summary.json, hours.csv and three charts (svg, png) into DIR;",
             "other files in it stay. A forecast, not a measurement: a hand test overrules it."
         })
 final class RunCommand implements Callable<Integer> {
