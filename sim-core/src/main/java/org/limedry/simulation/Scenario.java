@@ -60,4 +60,9 @@ public record Scenario(
             throw new IllegalArgumentException("until: must be after " + from + ", was " + until);
         }
     }
+
+    /** Returns this scenario on another grid and tolerance. */
+    public Scenario with(Accuracy other) {
+        return new Scenario(site, from, until, outdoors, courses, rooms, walls, coats, rule, handTests, physics, other);
+    }
 }

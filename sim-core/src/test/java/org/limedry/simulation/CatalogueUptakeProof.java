@@ -75,7 +75,7 @@ final class CatalogueUptakeProof implements ProofCase {
                     * Math.sqrt(3600.0 * HOURS)
                     / material.retention().freeSaturationKgPerM3();
             LayerPlan layer = new LayerPlan("layer", material, depthM, 20.0, DRY_PA);
-            Lab lab = new Lab().accuracy(1.0e-3, gridFactor);
+            Lab lab = new Lab().accuracy(Accuracy.ordinary().tolerance(), gridFactor);
             found.put(row.name(), Uptake.absorptionKgPerM2SqrtS(lab, layer, TRANSFER_PER_A * absorption(row), HOURS));
         }
         return found;

@@ -142,7 +142,7 @@ record En15026Proof(Variant variant, double transfer) implements ProofCase {
         List<LayerPlan> layers = List.of(new LayerPlan("wall", material(), DEEP_M, 20.0, suctionPa));
         return new Lab()
                 .constants(constants)
-                .accuracy(1.0e-3, gridFactor)
+                .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .wall("w", layers, new Side.Sealed(), new Side.Air(30.0, 0.95, transfer, transfer * VAPOUR_PER_HEAT));
     }
 

@@ -97,7 +97,7 @@ record FreshCoatProof(UnaryOperator<LiquidTransport> liquid) implements ProofCas
         List<LayerPlan> brick = List.of(
                 new LayerPlan("brick", held(SheetMaterials.freshBrick()), 0.25, 15.0, Lab.suctionPa(0.70, 15.0)));
         return new Lab()
-                .accuracy(1.0e-3, gridFactor)
+                .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .wall(WALL, brick, new Side.Air(15.0, 0.70, 20.0, 1.3e-7), new Side.Air(15.0, 0.60, 8.0, 5.0e-8))
                 .coat(WALL, mortar(), 0.01, 15.0, 0.0);
     }

@@ -30,7 +30,7 @@ final class HeatProof implements ProofCase {
     @Override
     public String setUp() {
         return "Closed materials, moisture at rest. Half spaces are 3 m deep and sealed behind; the surface step is held by"
-                + " a transfer of 1e5 W/(m2 K); the periodic wall runs 20 days before the day that is judged.";
+                + " a transfer of 1e5 W/(m2 K); the periodic wall runs 20 days before the day that is judged. Tolerance 1e-4, a twentieth of the ordinary one.";
     }
 
     @Override

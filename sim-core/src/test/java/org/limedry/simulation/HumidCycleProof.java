@@ -78,7 +78,7 @@ final class HumidCycleProof implements ProofCase {
         double[] range = {Double.POSITIVE_INFINITY, 0.0};
         new Lab()
                 .constants(Lab.isothermal())
-                .accuracy(1.0e-3, gridFactor)
+                .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .course("cycle", air)
                 .wall(
                         "w",

@@ -109,7 +109,7 @@ final class LayerDryingProof implements ProofCase {
         LayerPlan layer = new LayerPlan("layer", material, THICKNESS_M, CELSIUS, Lab.suctionPa(0.95, CELSIUS));
         return new Lab()
                 .constants(Lab.isothermal())
-                .accuracy(1.0e-3, gridFactor)
+                .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .wall(
                         "w",
                         List.of(layer),

@@ -133,7 +133,7 @@ final class RoomBufferProof implements ProofCase {
         AirExchange air = new AirExchange(AirExchange.Balance.PARTIAL_PRESSURE, 101_325.0, 1.0, 0.4, 0.6);
         return new Lab()
                 .constants(Lab.isothermal())
-                .accuracy(1.0e-3, gridFactor)
+                .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .outdoors(Course.steady(Lab.START, CELSIUS, 0.30 * SATURATION_PA))
                 .air(air, new VapourExchange.HeatCapacity.Fixed(1207.2))
                 .surfaces(new Surfaces(3.0, 3.0, 3.0, 5.0, FILM / 3.0, 4.0, 4.0))

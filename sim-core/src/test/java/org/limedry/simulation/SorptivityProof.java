@@ -75,7 +75,7 @@ final class SorptivityProof implements ProofCase {
         Material material = new Material(
                 "medium", retention, new ExponentialLaw(retention, exponent), Closed.instance(), water -> 1.0, 1.4e6);
         LayerPlan layer = new LayerPlan("layer", material, 0.6, 20.0, retention.suctionPa(5.0e-4));
-        Lab lab = new Lab().accuracy(1.0e-3, gridFactor);
+        Lab lab = new Lab().accuracy(Accuracy.ordinary().tolerance(), gridFactor);
         double absorption = Uptake.absorptionKgPerM2SqrtS(lab, layer, 1.0, HOURS);
         return absorption / (FULL * Math.sqrt(SATURATED_DIFFUSIVITY));
     }

@@ -160,7 +160,7 @@ final class TwoStageProof implements ProofCase {
         double transfer = flux / ((1.0 - AIR_HUMIDITY) * MagnusForm.ISO_WATER.pressurePa(20.0));
         return new Lab()
                 .constants(Lab.isothermal())
-                .accuracy(1.0e-3, gridFactor)
+                .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .wall(
                         "w",
                         List.of(new LayerPlan("slab", material, THICKNESS_M, 20.0, startPa)),

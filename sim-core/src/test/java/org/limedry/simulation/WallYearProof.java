@@ -104,7 +104,7 @@ final class WallYearProof implements ProofCase {
                 new LayerPlan("brick", SheetMaterials.freshBrick(), 0.340, START_CELSIUS, suctionPa));
         CoatMortar mortar = SheetMaterials.inertMortar(SheetMaterials.freshCoat(), 0.97);
         return new Lab()
-                .accuracy(1.0e-3, gridFactor)
+                .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .course("out", mullingar())
                 .course("in", indoors())
                 .wall("wall", layers, new Side.Course("out", 20.0, 1.3e-7), new Side.Course("in", 8.0, 5.0e-8))

@@ -109,7 +109,7 @@ final class WetBulbProof implements ProofCase {
                 watts * LEWIS);
         Side behind = backed ? new Side.Air(5.0, 0.8, 1.2, 0.0) : new Side.Sealed();
         WallColumn wall = new Lab()
-                .accuracy(1.0e-3, gridFactor)
+                .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .wall("w", List.of(plaster()), behind, inside)
                 .wallAfter(STEADY_HOURS);
         return row.text("unit").equals("C")
@@ -199,7 +199,7 @@ final class WetBulbProof implements ProofCase {
         AirExchange air = new AirExchange(AirExchange.Balance.PARTIAL_PRESSURE, pressurePa, 1.0, 0.4, 0.6);
         double outdoorPa = 0.8 * MagnusForm.ISO_WATER.pressurePa(5.0);
         return new Lab()
-                .accuracy(1.0e-3, gridFactor)
+                .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .outdoors(Course.steady(Lab.START, outdoorCelsius, outdoorPa))
                 .air(air, new VapourExchange.HeatCapacity.Fixed(AIR_DENSITY * AIR_HEAT));
     }

@@ -18,6 +18,7 @@ import org.limedry.cli.report.ReportFiles;
 import org.limedry.cli.report.Shortfalls;
 import org.limedry.cli.site.Site;
 import org.limedry.cli.site.SiteReader;
+import org.limedry.simulation.Accuracy;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Progress;
 import org.limedry.simulation.Scenario;
@@ -60,7 +61,7 @@ final class RunCommand implements Callable<Integer> {
             description = "Folder for the report, the charts and the figures; made if need be.")
     private Path out;
 
-    @Option(names = "--quick", description = "Likely dates only, without earliest and latest.")
+    @Option(names = "--quick", description = "Likely dates only, on a coarser grid, without earliest and latest.")
     private boolean quick;
 
     @Option(
@@ -119,7 +120,8 @@ final class RunCommand implements Callable<Integer> {
 
     private Findings findings(Site site) {
         long started = System.nanoTime();
-        Scenario scenario = site.scenario(Draw.likely());
+        Scenario ordinary = site.scenario(Draw.likely());
+        Scenario scenario = quick ? ordinary.with(Accuracy.quick()) : ordinary;
         int runs = quick ? 1 : members + 1;
         long hours = runs * Duration.between(scenario.from(), scenario.until()).toHours();
         EnsembleResult result;
@@ -138,6 +140,11 @@ final class RunCommand implements Callable<Integer> {
         return new EnsembleResult(outcome, List.of(), List.of());
     }
 
+    private static Scenario scenario(Site site, Draw draw) {
+        Scenario scenario = site.scenario(draw);
+        return draw.equals(Draw.likely()) ? scenario : scenario.with(Accuracy.quick());
+    }
+
     private EnsembleResult ensemble(Site site, Progress progress) {
         // A site of which everything is known has dates without a spread: its one member is the likely run again.
         Ensemble ensemble = site.uncertain().isEmpty()
@@ -145,7 +152,10 @@ final class RunCommand implements Callable<Integer> {
                 : Ensemble.over(site.uncertain(), members);
         int threads = Runtime.getRuntime().availableProcessors();
         return ensemble.run(
-                site::scenario, scenario -> Simulation.run(scenario, progress), threads, (done, total) -> {});
+                draw -> scenario(site, draw),
+                scenario -> Simulation.run(scenario, progress),
+                threads,
+                (done, total) -> {});
     }
 
     /** Prints the answer and what is missing in it; returns whether every likely date is there. */
