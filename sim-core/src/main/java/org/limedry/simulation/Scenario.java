@@ -9,7 +9,6 @@ import org.limedry.lime.HandTest;
 import org.limedry.lime.ReadinessRule;
 import org.limedry.room.RoomPlan;
 import org.limedry.units.Check;
-import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
 
 /**
@@ -48,14 +47,6 @@ public record Scenario(
         walls = List.copyOf(walls);
         coats = List.copyOf(coats);
         handTests = List.copyOf(handTests);
-        for (RoomPlan room : rooms) {
-            Side.Room side = new Side.Room(room.name());
-            boolean hasFace = walls.stream()
-                    .anyMatch(
-                            wall -> wall.inside().equals(side) || wall.outside().equals(side));
-            // Without a face the radiant node of a room has nothing to be in balance with.
-            Check.that(hasFace, "rooms", "each with at least one face", room.name());
-        }
         if (!from.isBefore(until)) {
             throw new IllegalArgumentException("until: must be after " + from + ", was " + until);
         }

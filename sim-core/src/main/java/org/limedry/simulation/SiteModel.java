@@ -8,6 +8,7 @@ import org.limedry.lime.Laying;
 import org.limedry.room.RoomPlan;
 import org.limedry.room.VapourExchange;
 import org.limedry.simulation.Ledger.Term;
+import org.limedry.units.Check;
 import org.limedry.wall.Constants;
 import org.limedry.wall.WallColumn;
 import org.limedry.wall.WallPlan;
@@ -48,6 +49,12 @@ final class SiteModel {
         List<RoomPlan> rooms = scenario.rooms();
         roomNames = rooms.stream().map(RoomPlan::name).toList();
         air = new FaceAir(columns, roomNames, physics.surfaces(), physics.constants());
+        for (int room = 0; room < roomNames.size(); room++) {
+            int index = room;
+            // Without a face the radiant node of a room has nothing to be in balance with.
+            boolean hasFace = air.roomFaces().stream().anyMatch(face -> face.room() == index);
+            Check.that(hasFace, "rooms", "each with at least one face", roomNames.get(room));
+        }
         VapourExchange exchange = new VapourExchange(
                 physics.air().balance(),
                 physics.air().pressurePa(),
