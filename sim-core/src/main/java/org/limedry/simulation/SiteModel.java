@@ -49,12 +49,7 @@ final class SiteModel {
         List<RoomPlan> rooms = scenario.rooms();
         roomNames = rooms.stream().map(RoomPlan::name).toList();
         air = new FaceAir(columns, roomNames, physics.surfaces(), physics.constants());
-        for (int room = 0; room < roomNames.size(); room++) {
-            int index = room;
-            // Without a face the radiant node of a room has nothing to be in balance with.
-            boolean hasFace = air.roomFaces().stream().anyMatch(face -> face.room() == index);
-            Check.that(hasFace, "rooms", "each with at least one face", roomNames.get(room));
-        }
+        checkFaces(air, roomNames);
         VapourExchange exchange = new VapourExchange(
                 physics.air().balance(),
                 physics.air().pressurePa(),
@@ -210,6 +205,15 @@ final class SiteModel {
         ledger.add(Term.RUN_OFF, area * ranOff);
         coat.lay(now);
         ledger.add(Term.LAID, area * coat.waterLaidKgPerM2());
+    }
+
+    /** Refuses a room without a face: its radiant node would have nothing to be in balance with. */
+    private static void checkFaces(FaceAir air, List<String> roomNames) {
+        for (int room = 0; room < roomNames.size(); room++) {
+            int index = room;
+            boolean hasFace = air.roomFaces().stream().anyMatch(face -> face.room() == index);
+            Check.that(hasFace, "rooms", "each with at least one face", roomNames.get(room));
+        }
     }
 
     private int wallIndex(String name) {
