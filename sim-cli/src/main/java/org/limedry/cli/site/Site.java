@@ -41,13 +41,10 @@ public final class Site {
         this.parts = parts;
         this.materials = materials;
         this.guesses = new Guesses(parts, materials);
-        List<Guess> all = new Unknowns(parts, guesses).all(reaches(-1) && reaches(1));
+        List<Guess> all = new Unknowns(parts, guesses)
+                .all(parts.weather().reachesAround(parts.entry().get(SiteKeys.PLACE), parts.days()));
         this.uncertain = Unknowns.varied(all).stream().map(Guess::uncertain).toList();
         this.assumptions = new Assumptions(parts, all).list();
-    }
-
-    private boolean reaches(int direction) {
-        return weather(direction * WeatherRecord.MOST_SHIFT_DAYS) instanceof WeatherRecord.Covered;
     }
 
     /** Returns what the user calls the job. */

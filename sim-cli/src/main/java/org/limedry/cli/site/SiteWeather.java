@@ -2,6 +2,7 @@ package org.limedry.cli.site;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -115,6 +116,14 @@ record SiteWeather(
      */
     WeatherRecord.Cover over(Entry place, RunDays days, int shiftDays) {
         return record.over(days.from(), days.until(), shiftDays, place.get(SiteKeys.SHELTER));
+    }
+
+    /** Tells whether the run may be moved by any number of days up to the most: no hole lies anywhere around it. */
+    boolean reachesAround(Entry place, RunDays days) {
+        Duration most = Duration.ofDays(WeatherRecord.MOST_SHIFT_DAYS);
+        WeatherRecord.Cover around =
+                record.over(days.from().minus(most), days.until().plus(most), 0, place.get(SiteKeys.SHELTER));
+        return around instanceof WeatherRecord.Covered;
     }
 
     /** Reports hours of the run for which there is no weather. */

@@ -161,6 +161,34 @@ final class SiteTest {
         assertEquals("loft", inner.toRoom().orElseThrow());
     }
 
+    // EXACT: this weather has no 31 December (its file ends on the 30th). A run in late December can be moved by 21
+    // days
+    // either way and misses it, but not by 5: then no move may be drawn at all.
+    @Test
+    void uncertain_withAHoleWithinTheMoves_doesNotMoveTheWeather() {
+        String text = """
+                site: Late December
+                place: {weather: jfk-2013, timeZone: America/New_York}
+                from: 2026-12-21
+                until: 2026-12-29
+                rooms:
+                  store:
+                    size: {lengthM: 5, widthM: 4, heightM: 2.4}
+                    walls:
+                      north: {areaM2: 11, background: old brick, thicknessMm: 340}
+                mixes:
+                  base: {lime: putty, limeParts: 1, sandParts: 3}
+                coats:
+                  - {wall: north, mix: base, thicknessMm: 10, laid: 2026-12-21}
+                """;
+        Site site = Examples.site(text);
+
+        boolean moves =
+                site.uncertain().stream().anyMatch(unknown -> unknown.key().contains("weather"));
+
+        assertEquals(false, moves);
+    }
+
     private static double hoursOf(Schedule schedule) {
         return schedule.spans().stream()
                 .mapToDouble(span -> Duration.between(span.from(), span.until()).toSeconds() / 3600.0)
