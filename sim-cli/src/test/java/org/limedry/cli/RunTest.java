@@ -21,7 +21,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.limedry.cli.report.ReportFiles;
 
-/** {@code limedry run}, from the command line to the files, on a small invented site. */
+/**
+ * {@code limedry run}, from the command line to the files, on a small invented site.
+ *
+ * <p>EXACT: exit codes are those the command promises, counts and names are those put in by each test, and the account
+ * closes to zero by its definition.
+ */
 final class RunTest {
     private static final String SITE = """
             site: Kiln house (invented)

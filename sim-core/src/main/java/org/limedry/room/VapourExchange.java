@@ -1,5 +1,6 @@
 package org.limedry.room;
 
+import org.limedry.air.AirConstants;
 import org.limedry.room.AirExchange.Balance;
 import org.limedry.units.Check;
 import org.limedry.units.Units;
@@ -18,8 +19,6 @@ import org.limedry.units.Units;
  */
 public record VapourExchange(
         Balance balance, double pressurePa, double gasConstantVapourJPerKgK, HeatCapacity heatCapacity) {
-    private static final double GAS_CONSTANT_DRY_AIR_J_PER_KG_K = 287.042;
-    private static final double MOLAR_MASS_RATIO = 0.621945;
     private static final double DRY_AIR_J_PER_KG_K = 1006.0;
     private static final double VAPOUR_J_PER_KG_K = 1860.0;
 
@@ -184,7 +183,7 @@ public record VapourExchange(
      * @return dry air, kg/m3
      */
     public double dryAirKgPerM3(double celsius, double vapourPressurePa) {
-        return (pressurePa - vapourPressurePa) / (GAS_CONSTANT_DRY_AIR_J_PER_KG_K * Units.kelvin(celsius));
+        return (pressurePa - vapourPressurePa) / (AirConstants.DRY_AIR_GAS_CONSTANT_J_PER_KG_K * Units.kelvin(celsius));
     }
 
     /**
@@ -200,7 +199,7 @@ public record VapourExchange(
     }
 
     private double humidityRatio(double vapourPressurePa) {
-        return MOLAR_MASS_RATIO * vapourPressurePa / (pressurePa - vapourPressurePa);
+        return AirConstants.WATER_TO_DRY_AIR_MASS_RATIO * vapourPressurePa / (pressurePa - vapourPressurePa);
     }
 
     private double densityKgPerM3(double vapourPressurePa, double celsius) {

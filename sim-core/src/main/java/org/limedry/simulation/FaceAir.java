@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.limedry.climate.Outdoors;
+import org.limedry.room.FaceTransfer;
 import org.limedry.room.Surfaces;
 import org.limedry.units.Units;
 import org.limedry.wall.Constants;
@@ -91,8 +92,8 @@ final class FaceAir {
         face.vapourTransferSPerM = 0.0;
         if (side instanceof Side.Outdoors) {
             double wind = 0.5 * (weather.startWindMPerS() + weather.endWindMPerS());
-            double convection = surfaces.outsideStillWPerM2K() + surfaces.outsideWindWPerM2KPerMPerS() * wind;
-            transfer(face, convection + surfaces.radiantWPerM2K(), surfaces.vapourPerConvectionKPerJ() * convection);
+            double convection = FaceTransfer.outsideWPerM2K(surfaces, wind);
+            transfer(face, convection + surfaces.radiantWPerM2K(), FaceTransfer.vapourSPerM(surfaces, convection));
             rates(face, weather);
         } else if (side instanceof Side.Course course) {
             transfer(face, course.heatTransferWPerM2K(), course.vapourTransferSPerM());
@@ -132,7 +133,7 @@ final class FaceAir {
     private void inRoom(Face face, RoomUnknowns rooms, int room) {
         face.convectionWPerM2K = convectionWPerM2K[room];
         face.radiationWPerM2K = surfaces.radiantWPerM2K();
-        face.vapourTransferSPerM = surfaces.vapourPerConvectionKPerJ() * convectionWPerM2K[room];
+        face.vapourTransferSPerM = FaceTransfer.vapourSPerM(surfaces, convectionWPerM2K[room]);
         face.airCelsius = rooms.airCelsius(room);
         face.radiantCelsius = rooms.radiantCelsius(room);
         face.airVapourByCelsius = rooms.vapourKgPerM3(room) * constants.gasConstantVapourJPerKgK();

@@ -196,23 +196,20 @@ public final class WallColumn {
 
     /** Returns the geometric mean of the suction over a coat, Pa. */
     public double coatMeanSuctionPa(int coat) {
-        int layer = oldLayers + coat - 1;
-        double sum = 0.0;
-        double thickness = 0.0;
-        for (int link = mesh.firstNode(layer); link < mesh.lastNode(layer); link++) {
-            sum += mesh.linkM(link) * 0.5 * (state.logSuction[link] + state.logSuction[link + 1]);
-            thickness += mesh.linkM(link);
-        }
-        return Math.exp(sum / thickness);
+        return Math.exp(coatMean(state.logSuction, coat));
     }
 
     /** Returns the mean temperature of a coat, C. */
     public double coatMeanCelsius(int coat) {
+        return coatMean(state.celsius, coat);
+    }
+
+    private double coatMean(double[] values, int coat) {
         int layer = oldLayers + coat - 1;
         double sum = 0.0;
         double thickness = 0.0;
         for (int link = mesh.firstNode(layer); link < mesh.lastNode(layer); link++) {
-            sum += mesh.linkM(link) * 0.5 * (state.celsius[link] + state.celsius[link + 1]);
+            sum += mesh.linkM(link) * 0.5 * (values[link] + values[link + 1]);
             thickness += mesh.linkM(link);
         }
         return sum / thickness;
@@ -260,13 +257,6 @@ public final class WallColumn {
     /** Returns the temperature of the outer face, C. */
     public double outerCelsius() {
         return state.celsius[0];
-    }
-
-    /** Returns the vapour pressure in the pores of the inner face, Pa. */
-    public double innerVapourPa() {
-        int face = mesh.nodes() - 1;
-        look.evaluate(face, state);
-        return look.vapourPa[face];
     }
 
     /** Returns the relative humidity in the pores of the inner face, fraction. */

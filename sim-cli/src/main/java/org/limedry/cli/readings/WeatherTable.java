@@ -1,7 +1,6 @@
 package org.limedry.cli.readings;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -66,15 +65,10 @@ final class WeatherTable {
 
     private void readAll(CsvParser parser) throws IOException {
         while (parser.nextToken() != null) {
-            List<String> cells = new ArrayList<>();
-            int line = parser.currentTokenLocation().getLineNr();
-            while (parser.nextToken() != JsonToken.END_ARRAY) {
-                line = parser.currentTokenLocation().getLineNr();
-                cells.add(parser.getText());
-            }
+            CsvLine row = CsvLine.next(parser);
             if (!header.isEmpty()) {
-                readRow(line, cells);
-            } else if (!readHeader(line, cells)) {
+                readRow(row.number(), row.cells());
+            } else if (!readHeader(row.number(), row.cells())) {
                 return;
             }
         }

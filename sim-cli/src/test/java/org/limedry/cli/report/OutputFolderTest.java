@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.limedry.cli.problem.BadInputException;
 
+/** EXACT: names and counts are those that each test puts in. */
 final class OutputFolderTest {
     private static final List<Path> FILES = List.of(Path.of("report.html"), Path.of("room", "hours.csv"));
 

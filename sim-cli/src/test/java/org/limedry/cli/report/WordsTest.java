@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.limedry.simulation.Warning;
 import org.limedry.simulation.WaterAccount;
 
-/** Names, dates, numbers and plain text. */
+/** Names, dates, numbers and plain text. EXACT: counts and figures are those that each test puts in. */
 final class WordsTest {
     private static final ZoneId DUBLIN = ZoneId.of("Europe/Dublin");
 
