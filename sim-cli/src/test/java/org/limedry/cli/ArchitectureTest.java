@@ -23,6 +23,8 @@ final class ArchitectureTest {
             .definedBy("org.limedry.cli.verify..")
             .layer("report")
             .definedBy("org.limedry.cli.report..")
+            .layer("page")
+            .definedBy("org.limedry.cli.page..")
             .layer("chart")
             .definedBy("org.limedry.cli.chart..")
             .layer("site")
@@ -39,12 +41,14 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("command")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("command")
+            .whereLayer("page")
+            .mayOnlyBeAccessedByLayers("command", "verify", "report")
             .whereLayer("chart")
-            .mayOnlyBeAccessedByLayers("command", "report")
+            .mayOnlyBeAccessedByLayers("command", "verify", "report", "page")
             .whereLayer("site")
-            .mayOnlyBeAccessedByLayers("command", "report", "chart")
+            .mayOnlyBeAccessedByLayers("command", "report", "page", "chart")
             .whereLayer("readings")
-            .mayOnlyBeAccessedByLayers("command", "verify", "report", "chart", "site")
+            .mayOnlyBeAccessedByLayers("command", "verify", "report", "page", "chart", "site")
             .ensureAllClassesAreContainedInArchitecture();
 
     @ArchTest

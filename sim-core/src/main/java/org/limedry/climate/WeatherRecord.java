@@ -21,6 +21,9 @@ public final class WeatherRecord {
     /** Most days by which weather may be shifted to stand for another year; beyond that the season is another. */
     public static final int MOST_SHIFT_DAYS = 21;
 
+    /** Most days by which a run may be moved to another season: a year, and a shift on top. */
+    private static final int MOST_MOVE_DAYS = 366 + MOST_SHIFT_DAYS;
+
     private final HourAxis axis;
     private final Hours hours;
     private final CalendarYear calendar;
@@ -109,12 +112,12 @@ public final class WeatherRecord {
      * @param from start of the run
      * @param until end of the run, later than {@code from}
      * @param shiftDays whole days by which the weather is taken later than the run's dates (negative: earlier), to stand
-     *     for other years; in [-21, 21]
+     *     for other years or for another season; in [-387, 387]
      * @param shelter how much of the wind reaches the building
      */
     public Cover over(Instant from, Instant until, int shiftDays, Shelter shelter) {
         Check.that(from.isBefore(until), "until", "after " + from, until);
-        Check.that(Math.abs(shiftDays) <= MOST_SHIFT_DAYS, "shiftDays", "in [-21, 21] days", shiftDays);
+        Check.that(Math.abs(shiftDays) <= MOST_MOVE_DAYS, "shiftDays", "in [-387, 387] days", shiftDays);
         HourAxis run = HourAxis.spanning(from, until);
         Hours course = courseAlong(run.later(Duration.ofDays(shiftDays)));
         List<String> holes = course.holes(run).stream()

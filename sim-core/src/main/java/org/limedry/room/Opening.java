@@ -34,4 +34,14 @@ public record Opening(
     public double areaM2() {
         return widthM * heightM;
     }
+
+    /** Tells whether it leads outdoors. */
+    public boolean leadsOutdoors() {
+        return toRoom.isEmpty();
+    }
+
+    /** Returns this opening standing open at other times. */
+    public Opening openAt(Schedule other) {
+        return new Opening(name, widthM, heightM, sillM, facing, toRoom, other);
+    }
 }

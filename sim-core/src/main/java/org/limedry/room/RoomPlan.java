@@ -43,4 +43,29 @@ public record RoomPlan(
         Check.finite(startCelsius, "startCelsius", "C");
         Check.inOpenClosed(startRelativeHumidity, 0.0, 1.0, "startRelativeHumidity", "");
     }
+
+    /** Returns this room with other openings. */
+    public RoomPlan withOpenings(List<Opening> others) {
+        return with(others, plant);
+    }
+
+    /** Returns this room with other plant. */
+    public RoomPlan withPlant(List<Plant> other) {
+        return with(openings, other);
+    }
+
+    private RoomPlan with(List<Opening> otherOpenings, List<Plant> otherPlant) {
+        return new RoomPlan(
+                name,
+                volumeM3,
+                floorAreaM2,
+                heightM,
+                fittingsJPerK,
+                leakagePerHour,
+                earthFloorKgPerM2S,
+                otherOpenings,
+                otherPlant,
+                startCelsius,
+                startRelativeHumidity);
+    }
 }

@@ -56,4 +56,10 @@ public record Scenario(
     public Scenario with(Accuracy other) {
         return new Scenario(site, from, until, outdoors, courses, rooms, walls, coats, rule, handTests, physics, other);
     }
+
+    /** Returns this scenario with other openings and plant: the same rooms by name, in the same order. */
+    public Scenario withRooms(List<RoomPlan> others) {
+        return new Scenario(
+                site, from, until, outdoors, courses, others, walls, coats, rule, handTests, physics, accuracy);
+    }
 }

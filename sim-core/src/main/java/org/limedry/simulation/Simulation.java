@@ -25,18 +25,29 @@ public final class Simulation {
     private final Scenario scenario;
     private final Progress progress;
     private final Onlooker onlooker;
+    private final Until until;
     private final SiteModel model;
     private final Timeline timeline;
     private final HistoryWriter history;
     private final Watch watch;
     private final StepSize size;
     private Instant now;
+    private Instant lastHour;
     private double smallestS = Double.POSITIVE_INFINITY;
     private long taken;
     private long rejected;
 
-    private Simulation(Scenario scenario, Progress progress, Onlooker onlooker) {
+    /** How long a run goes on. */
+    public enum Until {
+        /** To its end. */
+        THE_END,
+        /** To the first hour at which every coat is ready, or to its end if that comes first. */
+        ALL_READY
+    }
+
+    private Simulation(Scenario scenario, Until until, Progress progress, Onlooker onlooker) {
         this.scenario = scenario;
+        this.until = until;
         this.progress = progress;
         this.onlooker = onlooker;
         model = new SiteModel(scenario);
@@ -46,6 +57,7 @@ public final class Simulation {
         watch = new Watch(model, scenario);
         size = new StepSize(scenario.accuracy().maxStepS());
         now = scenario.from();
+        lastHour = now;
     }
 
     /** Runs a scenario to its end. */
@@ -61,11 +73,23 @@ public final class Simulation {
      * @return what was found; also when the solver gave up, then with the last state it accepted
      */
     public static Outcome run(Scenario scenario, Progress progress) {
-        return run(scenario, progress, (now, site) -> {});
+        return run(scenario, Until.THE_END, progress);
+    }
+
+    /**
+     * Runs a scenario.
+     *
+     * @param scenario what to run
+     * @param until how long; {@link Outcome#reached()} tells when it ended
+     * @param progress told of every simulated hour
+     * @return what was found; also when the solver gave up, then with the last state it accepted
+     */
+    public static Outcome run(Scenario scenario, Until until, Progress progress) {
+        return new Simulation(scenario, until, progress, (now, site) -> {}).run();
     }
 
     static Outcome run(Scenario scenario, Progress progress, Onlooker onlooker) {
-        return new Simulation(scenario, progress, onlooker).run();
+        return new Simulation(scenario, Until.THE_END, progress, onlooker).run();
     }
 
     private Outcome run() {
@@ -73,7 +97,7 @@ public final class Simulation {
         onlooker.look(now, model);
         model.event(now);
         history.write(now, weatherAt(now));
-        while (now.isBefore(scenario.until()) && ending instanceof Outcome.Ending.Complete) {
+        while (goesOn() && ending instanceof Outcome.Ending.Complete) {
             Instant event = timeline.after(now, scenario.until());
             Instant hour = nextHour();
             Instant target = hour.isBefore(event) ? hour : event;
@@ -85,6 +109,15 @@ public final class Simulation {
         return outcome(ending);
     }
 
+    private boolean goesOn() {
+        if (until == Until.ALL_READY
+                && now.equals(lastHour)
+                && model.coats().stream().allMatch(CoatCourse::isReady)) {
+            return false;
+        }
+        return now.isBefore(scenario.until());
+    }
+
     private Instant nextHour() {
         long past = Duration.between(scenario.from(), now).toHours();
         return scenario.from().plus(Duration.ofHours(past + 1));
@@ -94,6 +127,7 @@ public final class Simulation {
         if (isHour || !target.isBefore(scenario.until())) {
             history.write(now, weatherAt(now));
             progress.reached(now);
+            lastHour = now;
         }
         if (isEvent) {
             size.restart(model.event(now));

@@ -28,7 +28,7 @@ import org.limedry.units.Check;
  *
  * <p>Does not model unknowns that hang together in truth: each is drawn by itself.
  *
- * @param draws one entry for each member
+ * @param draws one entry for each member; none for the likely run alone
  */
 public record Ensemble(List<Draw> draws) {
     /** Members that site runs use. */
@@ -53,7 +53,11 @@ public record Ensemble(List<Draw> draws) {
 
     public Ensemble {
         draws = List.copyOf(draws);
-        Check.notEmpty(draws, "draws");
+    }
+
+    /** Returns an ensemble without members: only the likely run is made, and there are no ranges. */
+    public static Ensemble likelyOnly() {
+        return new Ensemble(List.of());
     }
 
     /**
@@ -96,25 +100,57 @@ public record Ensemble(List<Draw> draws) {
             Function<Scenario, Outcome> simulation,
             int parallelism,
             Progress progress) {
+        return runAll(List.of(scenarios), simulation, parallelism, progress).get(0);
+    }
+
+    /**
+     * Runs several ways of doing a job on the same members, so that they can be compared member by member.
+     *
+     * @param ways each makes the scenario of a draw; called from several threads
+     * @param simulation runs a scenario; called from several threads
+     * @param parallelism threads; at least 1; without influence on the result
+     * @param progress told of each run that ends
+     * @return what came of each way, in their order
+     */
+    public List<EnsembleResult> runAll(
+            List<Function<Draw, Scenario>> ways,
+            Function<Scenario, Outcome> simulation,
+            int parallelism,
+            Progress progress) {
         Check.atLeast(parallelism, 1, "parallelism");
-        Counter counter = new Counter(draws.size() + 1, progress);
-        Function<Draw, Outcome> runOne = draw -> {
-            Outcome outcome = simulation.apply(scenarios.apply(draw));
+        Counter counter = new Counter(ways.size() * (draws.size() + 1), progress);
+        Function<Scenario, Outcome> counted = scenario -> {
+            Outcome outcome = simulation.apply(scenario);
             counter.increment();
             return outcome;
         };
         ForkJoinPool pool = new ForkJoinPool(parallelism);
         try {
-            CompletableFuture<Outcome> likely = CompletableFuture.supplyAsync(() -> runOne.apply(Draw.likely()), pool);
-            List<CompletableFuture<EnsembleResult.Member>> members = draws.stream()
-                    .map(draw -> CompletableFuture.supplyAsync(
-                            () -> EnsembleResult.Member.of(draw, runOne.apply(draw)), pool))
+            List<Runs> runs = ways.stream()
+                    .map(way -> started(draw -> counted.apply(way.apply(draw)), pool))
                     .toList();
-            return EnsembleResult.of(
-                    ended(likely), members.stream().map(Ensemble::ended).toList());
+            return runs.stream().map(Runs::ended).toList();
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    /** The runs of one way, under way. */
+    private record Runs(CompletableFuture<Outcome> likely, List<CompletableFuture<EnsembleResult.Member>> members) {
+        EnsembleResult ended() {
+            Outcome first = Ensemble.ended(likely);
+            return EnsembleResult.of(
+                    first, members.stream().map(Ensemble::ended).toList());
+        }
+    }
+
+    private Runs started(Function<Draw, Outcome> runOne, ForkJoinPool pool) {
+        CompletableFuture<Outcome> likely = CompletableFuture.supplyAsync(() -> runOne.apply(Draw.likely()), pool);
+        List<CompletableFuture<EnsembleResult.Member>> members = draws.stream()
+                .map(draw ->
+                        CompletableFuture.supplyAsync(() -> EnsembleResult.Member.of(draw, runOne.apply(draw)), pool))
+                .toList();
+        return new Runs(likely, members);
     }
 
     /** Waits for a run; a failure comes out as it was thrown. */

@@ -11,7 +11,7 @@ import org.limedry.units.Check;
  *
  * @param likely the run with every unknown at its likely value
  * @param members one entry for each draw, in the order of the draws
- * @param coats one entry for each coat of the scenario, in its order
+ * @param coats one entry for each coat of the scenario, in its order; none without members
  */
 public record EnsembleResult(Outcome likely, List<Member> members, List<ReadyRange> coats) {
     /**
@@ -45,6 +45,9 @@ public record EnsembleResult(Outcome likely, List<Member> members, List<ReadyRan
     }
 
     static EnsembleResult of(Outcome likely, List<Member> members) {
+        if (members.isEmpty()) {
+            return new EnsembleResult(likely, List.of(), List.of());
+        }
         for (Member member : members) {
             int found = member.coats().size();
             Check.that(found == likely.coats().size(), "coats", "as many in every member as in the likely run", found);

@@ -170,9 +170,10 @@ final class WeatherRecordTest {
         Instant from = WeatherRows.hour(1);
 
         assertThrows(IllegalArgumentException.class, () -> record.over(from, from, 0, Shelter.EXPOSED));
-        assertThrows(IllegalArgumentException.class, () -> record.over(from, from.plusSeconds(9), 22, Shelter.EXPOSED));
         assertThrows(
-                IllegalArgumentException.class, () -> record.over(from, from.plusSeconds(9), -22, Shelter.EXPOSED));
+                IllegalArgumentException.class, () -> record.over(from, from.plusSeconds(9), 388, Shelter.EXPOSED));
+        assertThrows(
+                IllegalArgumentException.class, () -> record.over(from, from.plusSeconds(9), -388, Shelter.EXPOSED));
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
@@ -211,5 +212,32 @@ final class EnsembleTest {
                 .mapToObj(i ->
                         new Uncertain("unknown." + i, "words", "", 1.0, 2.0, 4.0, true, "FROM MEMORY", "judgement"))
                 .toList();
+    }
+
+    // EXACT: runs are the made-up law; each way must give what it gives when it is run by itself.
+    @Test
+    void runAll_ofTwoWays_givesWhatEachGivesByItself() {
+        Ensemble ensemble = Ensemble.over(UNKNOWNS, 5);
+        Function<Draw, Scenario> colder = draw -> {
+            Scenario scenario = StudyFixture.scenario(draw);
+            return scenario.withRooms(scenario.rooms());
+        };
+
+        List<EnsembleResult> both =
+                ensemble.runAll(List.of(StudyFixture::scenario, colder), StudyFixture::madeUp, 3, (done, total) -> {});
+
+        EnsembleResult alone = ensemble.run(StudyFixture::scenario, StudyFixture::madeUp, 1, (done, total) -> {});
+        assertEquals(alone.coats(), both.get(0).coats());
+        assertEquals(alone.coats(), both.get(1).coats());
+    }
+
+    @Test
+    void likelyOnly_runsOnceAndHasNoRanges() {
+        EnsembleResult result =
+                Ensemble.likelyOnly().run(StudyFixture::scenario, StudyFixture::madeUp, 2, (d, t) -> {});
+
+        assertEquals(List.of(), result.members());
+        assertEquals(List.of(), result.coats());
+        assertEquals(2, result.likely().coats().size());
     }
 }

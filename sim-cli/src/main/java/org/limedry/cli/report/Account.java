@@ -9,6 +9,8 @@ import org.limedry.cli.chart.Litres;
 import org.limedry.cli.chart.ShownAccount;
 import org.limedry.cli.chart.ShownAccount.ShownTerm;
 import org.limedry.cli.chart.WaterAccountChart;
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.page.Names;
 import org.limedry.simulation.WaterAccount;
 
 /**

@@ -7,6 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.limedry.cli.chart.Litres;
+import org.limedry.cli.page.Ascii;
+import org.limedry.cli.page.Caution;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Figures;
 import org.limedry.simulation.Outcome;
 import org.limedry.wall.WallPlan;
 

@@ -2,10 +2,18 @@ package org.limedry.cli.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.limedry.cli.page.Caution;
+import org.limedry.cli.page.Cautions;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Names;
 import org.limedry.lime.CoatPlan;
+import org.limedry.room.Plant;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
+import org.limedry.simulation.Warning;
 import org.limedry.simulation.WaterAccount;
 import org.limedry.study.ReadyRange;
 import org.limedry.wall.WallPlan;
@@ -60,6 +68,15 @@ public record Findings(SiteNotes notes, Scenario scenario, Outcome outcome, List
         String room = scenario.rooms().get(0).name() + " ";
         boolean redundant = scenario.rooms().size() == 1 && name.startsWith(room);
         return Names.wall(redundant ? name.substring(room.length()) : name);
+    }
+
+    /** Returns the cautions that this run calls for. */
+    List<Caution> cautions() {
+        List<Plant> plant =
+                scenario.rooms().stream().flatMap(room -> room.plant().stream()).toList();
+        Set<Warning.Kind> warned =
+                outcome.warnings().stream().map(Warning::kind).collect(Collectors.toSet());
+        return Cautions.of(plant, warned, notes.quicklime());
     }
 
     /** Returns the plan of a wall. */

@@ -1,9 +1,5 @@
 package org.limedry.cli.report;
 
-import com.github.mustachejava.DefaultMustacheFactory;
-import com.github.mustachejava.Mustache;
-import java.io.StringWriter;
-import java.io.Writer;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -11,12 +7,12 @@ import java.util.stream.IntStream;
 import org.limedry.cli.chart.Chart;
 import org.limedry.cli.chart.Charts;
 import org.limedry.cli.chart.Size;
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.page.Templates;
 import org.limedry.room.RoomPlan;
 
 /** {@code report.html}: one file that holds all it needs, for telephone and A4. */
 final class HtmlPage {
-    private static final String TEMPLATES = "org/limedry/cli/report";
-
     private static final String DRYING_NOTE =
             "Bars: earliest to latest, thick tick likely. Diamonds: the likely day. Ready is judged by the rule, for firming takes"
                     + " time as well as drying: no water mark tells it.";
@@ -38,11 +34,7 @@ final class HtmlPage {
 
     /** Returns the file's text. */
     static String of(Findings findings, PageModel page, Pictures pictures) {
-        // The engine escapes every value; only the drawings, which escape their own texts, are put in as they are.
-        Mustache template = new DefaultMustacheFactory(TEMPLATES).compile("report.mustache");
-        Writer out = new StringWriter();
-        template.execute(out, new HtmlPage(findings, page, pictures).view());
-        return out.toString();
+        return Templates.fill("report/report.mustache", new HtmlPage(findings, page, pictures).view());
     }
 
     /** What the template sees. */

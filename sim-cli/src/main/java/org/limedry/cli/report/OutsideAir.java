@@ -2,6 +2,7 @@ package org.limedry.cli.report;
 
 import java.util.Map;
 import org.limedry.air.MagnusForm;
+import org.limedry.cli.page.Days;
 import org.limedry.simulation.History;
 
 /**

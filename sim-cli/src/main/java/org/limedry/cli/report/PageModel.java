@@ -2,6 +2,7 @@ package org.limedry.cli.report;
 
 import java.util.List;
 import java.util.Optional;
+import org.limedry.cli.page.Caution;
 
 /**
  * The page, worded: what the console, the HTML page and nobody else prints. Strings are plain text, not yet escaped.

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.page.Names;
 import org.limedry.cli.report.PageModel.CoatRow;
 import org.limedry.cli.report.PageModel.FaceRow;
 import org.limedry.cli.report.PageModel.RoomPart;
@@ -50,7 +53,7 @@ final class PageModels {
                 notes(),
                 worstLaid.map(coat -> WhySlow.of(findings, coat)),
                 Advice.of(findings, worstLaid),
-                Cautions.of(findings),
+                findings.cautions(),
                 Account.of(
                         findings.outcome().account(),
                         "account",

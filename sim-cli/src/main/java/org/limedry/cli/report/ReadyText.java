@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Names;
 import org.limedry.study.ReadyRange;
 
 /** When a coat is ready, in words. A date past the run is never guessed: it is said to be past the run. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.limedry.cli.page.Days;
 import org.limedry.simulation.Outcome;
 import org.limedry.study.ReadyRange;
 

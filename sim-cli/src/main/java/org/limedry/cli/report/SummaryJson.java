@@ -1,16 +1,13 @@
 package org.limedry.cli.report;
 
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.JsonText;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Warning;
 import org.limedry.simulation.WaterAccount;
@@ -21,8 +18,6 @@ import org.limedry.study.ReadyRange;
  * run null. Hours of a face are keyed by room and wall: "store north".
  */
 final class SummaryJson {
-    private static final ObjectMapper JSON = new ObjectMapper();
-
     private final Findings findings;
     private final Days days;
 
@@ -33,19 +28,12 @@ final class SummaryJson {
 
     /** Returns the file's text. */
     static String of(Findings findings) {
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-        printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
-        printer.indentArraysWith(new DefaultIndenter("  ", "\n"));
-        try {
-            return JSON.writer(printer).writeValueAsString(new SummaryJson(findings).root()) + "\n";
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return JsonText.of(new SummaryJson(findings).root());
     }
 
     private ObjectNode root() {
         Outcome outcome = findings.outcome();
-        ObjectNode root = JSON.createObjectNode();
+        ObjectNode root = JsonText.object();
         root.put("site", findings.scenario().site());
         root.put("from", days.date(findings.scenario().from()).toString());
         root.put("until", days.lastDay(findings.scenario().until()).toString());

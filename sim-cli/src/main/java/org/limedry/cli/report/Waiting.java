@@ -10,6 +10,7 @@ import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.limedry.cli.page.Days;
 import org.limedry.simulation.History;
 import org.limedry.units.Units;
 import org.limedry.wall.Side;

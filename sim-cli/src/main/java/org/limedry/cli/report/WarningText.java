@@ -1,5 +1,7 @@
 package org.limedry.cli.report;
 
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.page.Names;
 import org.limedry.simulation.Warning;
 
 /** What a warning says. */

@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Figures;
 import org.limedry.lime.ReadinessRule;
 import org.limedry.simulation.History;
 import org.limedry.simulation.Outcome;

@@ -49,6 +49,11 @@ record RunDays(ZoneId zone, LocalDate first, LocalDate last) {
                 .min(LocalDate::compareTo);
     }
 
+    /** Returns as many days from the first on. */
+    RunDays lasting(int days) {
+        return new RunDays(zone, first, first.plusDays(days - 1L));
+    }
+
     /** Tells whether a day is in the run. */
     boolean contains(LocalDate day) {
         return !day.isBefore(first) && !day.isAfter(last);

@@ -33,16 +33,22 @@ public final class Site {
 
     private final SiteParts parts;
     private final Materials materials;
+    private final int movedDays;
     private final Guesses guesses;
     private final List<Uncertain> uncertain;
     private final List<Assumption> assumptions;
 
     Site(SiteParts parts, Materials materials) {
+        this(parts, materials, 0);
+    }
+
+    private Site(SiteParts parts, Materials materials, int movedDays) {
         this.parts = parts;
         this.materials = materials;
+        this.movedDays = movedDays;
         this.guesses = new Guesses(parts, materials);
         List<Guess> all = new Unknowns(parts, guesses)
-                .all(parts.weather().reachesAround(parts.entry().get(SiteKeys.PLACE), parts.days()));
+                .all(parts.weather().reachesAround(parts.entry().get(SiteKeys.PLACE), parts.days(), movedDays));
         this.uncertain = Unknowns.varied(all).stream().map(Guess::uncertain).toList();
         this.assumptions = new Assumptions(parts, all).list();
     }
@@ -140,6 +146,34 @@ public final class Site {
         return parts.faces().madeUp();
     }
 
+    /**
+     * Returns the same job with another length of run, if the weather reaches.
+     *
+     * @param days days from the first day on; above 0
+     */
+    public Optional<Site> lasting(int days) {
+        return covered(new Site(parts.with(parts.days().lasting(days)), materials, movedDays));
+    }
+
+    /**
+     * Returns the same job in another season, if the weather reaches: it keeps its dates and weekdays, the weather is that
+     * of as many days later. Hand tests, which belong to their days, are left out.
+     *
+     * @param days days by which the job is moved, negative for earlier; a year at most
+     */
+    public Optional<Site> moved(int days) {
+        return covered(new Site(parts, materials, days));
+    }
+
+    private static Optional<Site> covered(Site site) {
+        return site.weather(0) instanceof WeatherRecord.Covered ? Optional.of(site) : Optional.empty();
+    }
+
+    /** Returns the days by which the job was moved: a date of its runs stands for one that is as many days later. */
+    public int movedDays() {
+        return movedDays;
+    }
+
     /** Returns what nobody can know, at most twelve, those that move the dates most first. */
     public List<Uncertain> uncertain() {
         return uncertain;
@@ -172,13 +206,13 @@ public final class Site {
                 wallPlans(meanCelsius, draw),
                 coats.coats(),
                 rule(draw),
-                coats.handTests(),
+                movedDays == 0 ? coats.handTests() : List.of(),
                 physics(draw),
                 Accuracy.ordinary());
     }
 
     private WeatherRecord.Cover weather(int shiftDays) {
-        return parts.weather().over(parts.entry().get(SiteKeys.PLACE), parts.days(), shiftDays);
+        return parts.weather().over(parts.entry().get(SiteKeys.PLACE), parts.days(), movedDays + shiftDays);
     }
 
     private double startCelsius(WeatherSeries outdoors) {

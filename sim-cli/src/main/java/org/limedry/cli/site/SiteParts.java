@@ -15,6 +15,11 @@ import org.limedry.cli.site.schema.Entry;
  * @param library the shipped tables
  */
 record SiteParts(Entry entry, RunDays days, SiteWeather weather, WallNames names, Faces.All faces, Library library) {
+    /** Returns the same file with other days of the run. */
+    SiteParts with(RunDays other) {
+        return new SiteParts(entry, other, weather, names, faces, library);
+    }
+
     /** Returns the coats in the order of the file. */
     List<Entry> coats() {
         return entry.get(SiteKeys.COATS);

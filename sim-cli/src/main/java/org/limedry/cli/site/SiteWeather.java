@@ -118,11 +118,15 @@ record SiteWeather(
         return record.over(days.from(), days.until(), shiftDays, place.get(SiteKeys.SHELTER));
     }
 
-    /** Tells whether the run may be moved by any number of days up to the most: no hole lies anywhere around it. */
-    boolean reachesAround(Entry place, RunDays days) {
+    /**
+     * Tells whether the run may be shifted by any number of days up to the most: no hole lies anywhere around it.
+     *
+     * @param movedDays days by which it is in another season to begin with
+     */
+    boolean reachesAround(Entry place, RunDays days, int movedDays) {
         Duration most = Duration.ofDays(WeatherRecord.MOST_SHIFT_DAYS);
         WeatherRecord.Cover around =
-                record.over(days.from().minus(most), days.until().plus(most), 0, place.get(SiteKeys.SHELTER));
+                record.over(days.from().minus(most), days.until().plus(most), movedDays, place.get(SiteKeys.SHELTER));
         return around instanceof WeatherRecord.Covered;
     }
 

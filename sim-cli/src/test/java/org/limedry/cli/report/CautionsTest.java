@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.limedry.cli.page.Caution;
 import org.limedry.climate.Schedule;
 import org.limedry.room.Plant;
 import org.limedry.simulation.Warning;
@@ -16,7 +17,7 @@ final class CautionsTest {
     private static final String NO_UNFLUED = "No unflued gas or paraffin heater in a closed room";
 
     private static List<String> dangers(Findings findings) {
-        return Cautions.of(findings).stream().map(Caution::danger).toList();
+        return findings.cautions().stream().map(Caution::danger).toList();
     }
 
     private static Findings bare() {
@@ -55,7 +56,8 @@ final class CautionsTest {
 
     @Test
     void unfluedHeater_bringsCarbonMonoxideInPlainWords() {
-        List<Caution> cautions = Cautions.of(Varied.plant(bare(), List.of(heater(Plant.Fuel.UNFLUED_LPG))));
+        List<Caution> cautions =
+                Varied.plant(bare(), List.of(heater(Plant.Fuel.UNFLUED_LPG))).cautions();
 
         assertTrue(cautions.stream()
                 .anyMatch(caution -> caution.danger().contains("Carbon monoxide")
@@ -82,7 +84,7 @@ final class CautionsTest {
 
     @Test
     void everyCaution_hasAFewWordsForTheConsole() {
-        assertTrue(Cautions.of(Invented.oneRoom()).stream()
+        assertTrue(Invented.oneRoom().cautions().stream()
                 .allMatch(caution -> caution.brief().matches("[\\x20-\\x7e]{5,70}[.]")));
     }
 }

@@ -1,4 +1,4 @@
-package org.limedry.cli.report;
+package org.limedry.cli.page;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -14,7 +14,7 @@ import org.limedry.cli.chart.DateWords;
  * @param zone time zone of the site
  * @param withYear whether a day needs its year to be told apart: the run is longer than some ten months
  */
-record Days(ZoneId zone, boolean withYear) {
+public record Days(ZoneId zone, boolean withYear) {
     private static final Duration NEEDS_YEAR = Duration.ofDays(300);
 
     // The names of days and months are English words of the page. ROOT has none, and the British ones say "Sept".
@@ -26,42 +26,42 @@ record Days(ZoneId zone, boolean withYear) {
     private static final DateTimeFormatter LONG_YEAR = format("EEEE d MMMM yyyy");
 
     /** Returns the wording for a run between two instants. */
-    static Days of(ZoneId zone, Instant from, Instant until) {
+    public static Days of(ZoneId zone, Instant from, Instant until) {
         return new Days(zone, Duration.between(from, until).compareTo(NEEDS_YEAR) > 0);
     }
 
     /** Returns the day in the calendar of the site. */
-    LocalDate date(Instant instant) {
+    public LocalDate date(Instant instant) {
         return instant.atZone(zone).toLocalDate();
     }
 
     /** Returns the last day of a run, which ends at the first instant that is no longer in it. */
-    LocalDate lastDay(Instant until) {
+    public LocalDate lastDay(Instant until) {
         return date(until.minusNanos(1));
     }
 
     /** Returns "7 Jan". */
-    String brief(LocalDate date) {
+    public String brief(LocalDate date) {
         return withYear ? SHORT_YEAR.format(date) : DateWords.shortDay(date);
     }
 
     /** Returns "Thu 7 Jan". */
-    String table(LocalDate date) {
+    public String table(LocalDate date) {
         return (withYear ? WEEKDAY_YEAR : WEEKDAY).format(date);
     }
 
     /** Returns "Thursday 7 January". */
-    String text(LocalDate date) {
+    public String text(LocalDate date) {
         return (withYear ? LONG_YEAR : LONG).format(date);
     }
 
     /** Returns "7 January". */
-    String textWithoutWeekday(LocalDate date) {
+    public String textWithoutWeekday(LocalDate date) {
         return withYear ? DateWords.longDayWithYear(date) : DateWords.longDay(date);
     }
 
     /** Returns "7 Jan 2027". */
-    static String full(LocalDate date) {
+    public static String full(LocalDate date) {
         return WITH_YEAR.format(date);
     }
 

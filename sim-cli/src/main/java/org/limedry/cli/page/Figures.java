@@ -1,31 +1,31 @@
-package org.limedry.cli.report;
+package org.limedry.cli.page;
 
 import java.util.Locale;
 import org.limedry.cli.chart.Litres;
 
 /** Numbers in the words of the page. */
-final class Figures {
+public final class Figures {
     private static final char MINUS = '\u2212';
 
     private Figures() {}
 
     /** Returns the nearest whole number: "1,234". */
-    static String whole(double value) {
+    public static String whole(double value) {
         return whole(Math.round(value));
     }
 
     /** Returns a whole number: "1,234". */
-    static String whole(long value) {
+    public static String whole(long value) {
         return signed(String.format(Locale.ROOT, "%,d", value));
     }
 
     /** Returns a number with one decimal: "23.5". */
-    static String oneDecimal(double value) {
+    public static String oneDecimal(double value) {
         return signed(String.format(Locale.ROOT, "%,.1f", value + 0.0));
     }
 
     /** Returns a number without needless decimals, to three figures: "0.6", "11", "2.25". */
-    static String plain(double value) {
+    public static String plain(double value) {
         if (value == Math.rint(value) || Math.abs(value) >= 1000.0) {
             return whole(value);
         }
@@ -34,12 +34,12 @@ final class Figures {
     }
 
     /** Returns litres for running text, with the decimals of a total. */
-    static String litres(double litres) {
+    public static String litres(double litres) {
         return Litres.text(Litres.shown(litres));
     }
 
     /** Returns "1 hour" or "214 hours". */
-    static String count(double value, String one) {
+    public static String count(double value, String one) {
         String number = whole(value);
         return "1".equals(number) ? number + " " + one : number + " " + one + "s";
     }

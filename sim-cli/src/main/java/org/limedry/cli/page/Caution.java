@@ -1,4 +1,4 @@
-package org.limedry.cli.report;
+package org.limedry.cli.page;
 
 /**
  * One caution: the danger first, then the act.
@@ -7,4 +7,4 @@ package org.limedry.cli.report;
  * @param act what to do or not to do
  * @param brief both in a few words of plain ASCII, for the console
  */
-record Caution(String danger, String act, String brief) {}
+public record Caution(String danger, String act, String brief) {}

@@ -1,4 +1,4 @@
-package org.limedry.cli.report;
+package org.limedry.cli.page;
 
 import java.io.Closeable;
 import java.io.IOException;

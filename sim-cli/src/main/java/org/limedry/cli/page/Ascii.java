@@ -1,19 +1,20 @@
-package org.limedry.cli.report;
+package org.limedry.cli.page;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Text for any terminal: plain ASCII, 80 columns. */
-final class Ascii {
-    static final int COLUMNS = 80;
+public final class Ascii {
+    /** Columns of an answer. */
+    public static final int COLUMNS = 80;
 
     private static final String INDENT = "  ";
 
     private Ascii() {}
 
     /** Returns the text in printable ASCII: accents dropped, units written out, anything else as a question mark. */
-    static String of(String text) {
+    public static String of(String text) {
         String known = text.replace("\u2212", "-")
                 .replace("\u00b0C", "C")
                 .replace("m\u00b2", "m2")
@@ -25,7 +26,7 @@ final class Ascii {
     }
 
     /** Returns the text in lines of at most 80 columns, the second and later ones indented; long words are broken. */
-    static List<String> wrap(String text) {
+    public static List<String> wrap(String text) {
         List<String> lines = new ArrayList<>();
         String rest = of(text).stripTrailing();
         while (rest.length() > COLUMNS) {
@@ -40,7 +41,7 @@ final class Ascii {
     }
 
     /** Returns the text cut to a width, with two dots where something is missing, and padded to it. */
-    static String cell(String text, int width) {
+    public static String cell(String text, int width) {
         String ascii = of(text);
         String cut = ascii.length() < width ? ascii : ascii.substring(0, width - 3) + "..";
         return cut + " ".repeat(width - cut.length());

@@ -1,16 +1,15 @@
-package org.limedry.cli.report;
+package org.limedry.cli.page;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.limedry.room.Plant;
 import org.limedry.simulation.Warning;
 
 /** The cautions that a run calls for; each rides with what triggers it. */
-final class Cautions {
+public final class Cautions {
     private static final Set<Plant.Fuel> UNFLUED = EnumSet.of(Plant.Fuel.UNFLUED_LPG, Plant.Fuel.UNFLUED_PARAFFIN);
 
     private static final Caution EYES = new Caution(
@@ -50,13 +49,14 @@ final class Cautions {
 
     private Cautions() {}
 
-    /** Returns the cautions for a run, in the order in which they are to be read. */
-    static List<Caution> of(Findings findings) {
-        List<Plant> plant = findings.scenario().rooms().stream()
-                .flatMap(room -> room.plant().stream())
-                .toList();
-        Set<Warning.Kind> warned =
-                findings.outcome().warnings().stream().map(Warning::kind).collect(Collectors.toSet());
+    /**
+     * Returns the cautions for what was run, in the order in which they are to be read.
+     *
+     * @param plant everything brought into any room
+     * @param warned kinds of warning that were given
+     * @param quicklime whether any mix is gauged with quicklime
+     */
+    public static List<Caution> of(List<Plant> plant, Set<Warning.Kind> warned, boolean quicklime) {
         List<Plant.Heater> heaters = plant.stream()
                 .filter(Plant.Heater.class::isInstance)
                 .map(Plant.Heater.class::cast)
@@ -65,7 +65,7 @@ final class Cautions {
                 warned.contains(Warning.Kind.UNFLUED_HEATER) || heaters.stream().anyMatch(Cautions::isUnflued);
         List<Caution> cautions = new ArrayList<>();
         cautions.add(EYES);
-        addIf(findings.notes().quicklime(), QUICKLIME, cautions);
+        addIf(quicklime, QUICKLIME, cautions);
         addIf(unflued, UNFLUED_IN_USE, cautions);
         // Advice to bring in heat is given only here too, so the warning stands wherever heat is spoken of.
         addIf(!unflued, NO_UNFLUED, cautions);
@@ -82,7 +82,7 @@ final class Cautions {
     }
 
     /** Tells whether a heater burns its fuel in the room air. */
-    static boolean isUnflued(Plant.Heater heater) {
+    public static boolean isUnflued(Plant.Heater heater) {
         return UNFLUED.contains(heater.fuel());
     }
 

@@ -1,4 +1,4 @@
-package org.limedry.cli.report;
+package org.limedry.cli.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

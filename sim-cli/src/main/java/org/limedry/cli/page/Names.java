@@ -1,4 +1,4 @@
-package org.limedry.cli.report;
+package org.limedry.cli.page;
 
 import java.util.List;
 import java.util.Locale;
@@ -6,7 +6,7 @@ import java.util.Set;
 import org.limedry.lime.ReadinessRule;
 
 /** What things are called on the page. */
-final class Names {
+public final class Names {
     private static final List<String> ORDINALS = List.of("first", "second", "third", "fourth", "fifth", "sixth");
 
     /** Names of walls that say only where the wall is. */
@@ -31,18 +31,18 @@ final class Names {
     private Names() {}
 
     /** Returns "first", "second", and from the seventh on "7th". */
-    static String ordinal(int number) {
+    public static String ordinal(int number) {
         return number <= ORDINALS.size() ? ORDINALS.get(number - 1) : number + "th";
     }
 
     /** Returns the name of a wall with the word "wall" where it only says where the wall is: "store north wall". */
-    static String wall(String name) {
+    public static String wall(String name) {
         String last = name.substring(name.lastIndexOf(' ') + 1).toLowerCase(Locale.ROOT);
         return PLACES.contains(last) ? name + " wall" : name;
     }
 
     /** Returns what a rule looks for at the wall, to follow its name; empty if its name is all that is known. */
-    static String meaning(ReadinessRule rule) {
+    public static String meaning(ReadinessRule rule) {
         return switch (rule.name()) {
             case "green-hard" -> " (nail marks it, knuckle does not)";
             case "dry-white" -> " (green-hard, and dry and white at the face)";
@@ -51,7 +51,7 @@ final class Names {
     }
 
     /** Returns the text with its first letter as a capital. */
-    static String capital(String text) {
+    public static String capital(String text) {
         int first = Math.min(text.length(), 1);
         return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
     }
