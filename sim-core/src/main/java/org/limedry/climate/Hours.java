@@ -57,6 +57,13 @@ final class Hours {
         windMPerS[index] = source.windMPerS[sourceIndex];
     }
 
+    /** Moves an hour towards an hour of another row by a share of the way. */
+    void mixHour(int index, Hours source, int sourceIndex, double share) {
+        celsius[index] += share * (source.celsius[sourceIndex] - celsius[index]);
+        relativeHumidity[index] += share * (source.relativeHumidity[sourceIndex] - relativeHumidity[index]);
+        windMPerS[index] += share * (source.windMPerS[sourceIndex] - windMPerS[index]);
+    }
+
     boolean isMissing(int index) {
         return Double.isNaN(celsius[index]) || Double.isNaN(relativeHumidity[index]);
     }

@@ -2,7 +2,11 @@ package org.limedry.climate;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.limedry.units.Check;
 
 /**
@@ -21,8 +25,8 @@ public final class WeatherRecord {
     /** Most days by which weather may be shifted to stand for another year; beyond that the season is another. */
     public static final int MOST_SHIFT_DAYS = 21;
 
-    /** Most days by which a run may be moved to another season: a year, and a shift on top. */
-    private static final int MOST_MOVE_DAYS = 366 + MOST_SHIFT_DAYS;
+    /** Most days by which a run may be moved to another season or year: a century. */
+    private static final int MOST_MOVE_DAYS = 36_600;
 
     private final HourAxis axis;
     private final Hours hours;
@@ -112,14 +116,55 @@ public final class WeatherRecord {
      * @param from start of the run
      * @param until end of the run, later than {@code from}
      * @param shiftDays whole days by which the weather is taken later than the run's dates (negative: earlier), to stand
-     *     for other years or for another season; in [-387, 387]
+     *     for other years or for another season; in [-36600, 36600]
      * @param shelter how much of the wind reaches the building
      */
     public Cover over(Instant from, Instant until, int shiftDays, Shelter shelter) {
         Check.that(from.isBefore(until), "until", "after " + from, until);
-        Check.that(Math.abs(shiftDays) <= MOST_MOVE_DAYS, "shiftDays", "in [-387, 387] days", shiftDays);
+        Check.that(Math.abs(shiftDays) <= MOST_MOVE_DAYS, "shiftDays", "in [-36600, 36600] days", shiftDays);
         HourAxis run = HourAxis.spanning(from, until);
-        Hours course = courseAlong(run.later(Duration.ofDays(shiftDays)));
+        return cover(run, courseAlong(run.later(Duration.ofDays(shiftDays))), shelter);
+    }
+
+    /**
+     * Returns weather that might have been over a run: blocks of five days, each taken from up to {@link
+     * #MOST_SHIFT_DAYS} days before or after the same time of the year, put one after the other.
+     *
+     * @param from start of the run
+     * @param until end of the run, later than {@code from}
+     * @param movedDays whole days by which the run is in another season; in [-36600, 36600]
+     * @param seed the same seed gives the same weather
+     * @param shelter how much of the wind reaches the building
+     */
+    public Cover resampled(Instant from, Instant until, int movedDays, long seed, Shelter shelter) {
+        Check.that(from.isBefore(until), "until", "after " + from, until);
+        Check.that(Math.abs(movedDays) <= MOST_MOVE_DAYS, "movedDays", "in [-36600, 36600] days", movedDays);
+        HourAxis run = HourAxis.spanning(from, until);
+        Duration moved = Duration.ofDays(movedDays);
+        Hours course = WeatherBlocks.along(run, axis -> courseAlong(axis.later(moved)), MOST_SHIFT_DAYS, seed);
+        return cover(run, course, shelter);
+    }
+
+    /**
+     * Returns the shifts, in days, that put a run on the same dates of each year of the record's own hours; the year that
+     * the run's own dates lie in is one of them. Empty for a record too short to hold such a run.
+     *
+     * @param from start of the run
+     * @param until end of the run, later than {@code from}
+     */
+    public List<Integer> yearShiftsDays(Instant from, Instant until) {
+        HourAxis run = HourAxis.spanning(from, until);
+        LocalDateTime first = LocalDateTime.ofInstant(from, ZoneOffset.UTC);
+        int firstYear = start().atOffset(ZoneOffset.UTC).getYear();
+        int lastYear = end().atOffset(ZoneOffset.UTC).getYear();
+        return IntStream.rangeClosed(firstYear, lastYear)
+                .mapToObj(year -> Math.toIntExact(ChronoUnit.DAYS.between(
+                        first.toLocalDate(), first.withYear(year).toLocalDate())))
+                .filter(days -> axis.contains(run.later(Duration.ofDays(days))))
+                .toList();
+    }
+
+    private Cover cover(HourAxis run, Hours course, Shelter shelter) {
         List<String> holes = course.holes(run).stream()
                 .map(hole -> "weather: must cover the run, has nothing for " + hole)
                 .toList();

@@ -171,9 +171,9 @@ final class WeatherRecordTest {
 
         assertThrows(IllegalArgumentException.class, () -> record.over(from, from, 0, Shelter.EXPOSED));
         assertThrows(
-                IllegalArgumentException.class, () -> record.over(from, from.plusSeconds(9), 388, Shelter.EXPOSED));
+                IllegalArgumentException.class, () -> record.over(from, from.plusSeconds(9), 36_601, Shelter.EXPOSED));
         assertThrows(
-                IllegalArgumentException.class, () -> record.over(from, from.plusSeconds(9), -388, Shelter.EXPOSED));
+                IllegalArgumentException.class, () -> record.over(from, from.plusSeconds(9), -36_601, Shelter.EXPOSED));
     }
 
     @Test

@@ -1,8 +1,10 @@
 package org.limedry.climate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -116,5 +118,69 @@ final class WeatherYearsTest {
         assertTrue(irish.get(0).contains("Met Éireann"), irish.get(0));
         assertTrue(irish.get(2).contains("CC BY 4.0"), irish.get(2));
         assertTrue(newYork.get(0).contains("CC0"), newYork.get(0));
+    }
+
+    // EXACT: each hour of the resampled weather is, away from joints, an hour of the year within 21 days at the same
+    // time of
+    // day. Joints are 6 h wide every 120 h, so 114 of 120 hours qualify.
+    @Test
+    void resampled_isMadeOfHoursOfTheSameSeasonAndTimeOfDay() {
+        WeatherRecord record = WeatherRows.sound("mullingar-2017").weather();
+        Instant from = Instant.parse("2026-11-02T00:00:00Z");
+        Instant until = from.plus(Duration.ofDays(40));
+
+        WeatherSeries made = resampled(record, from, until, 7L);
+
+        int found = 0;
+        for (int hour = 0; hour < 40 * 24; hour++) {
+            Instant time = from.plus(Duration.ofHours(hour));
+            found += comesFrom(record, made, time) ? 1 : 0;
+        }
+        assertTrue(found >= 40 * 24 * 114 / 120 - 6, "hours found in the year: " + found);
+    }
+
+    private static boolean comesFrom(WeatherRecord record, WeatherSeries made, Instant time) {
+        for (int days = -21; days <= 21; days++) {
+            Instant source = time.plus(Duration.ofDays(days));
+            WeatherSeries year = WeatherRows.series(record, source, source.plus(Duration.ofHours(1)));
+            if (year.celsius(source) == made.celsius(time)
+                    && year.relativeHumidity(source) == made.relativeHumidity(time)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // EXACT: the same seed gives the same weather, another seed another.
+    @Test
+    void resampled_isReproducibleBySeed() {
+        WeatherRecord record = WeatherRows.sound("valentia-2017").weather();
+        Instant from = Instant.parse("2026-06-01T00:00:00Z");
+        Instant until = from.plus(Duration.ofDays(30));
+        Instant later = from.plus(Duration.ofDays(13));
+
+        assertEquals(
+                resampled(record, from, until, 3L).celsius(later),
+                resampled(record, from, until, 3L).celsius(later));
+        assertNotEquals(
+                resampled(record, from, until, 3L).celsius(later),
+                resampled(record, from, until, 4L).celsius(later));
+    }
+
+    // EXACT: one year holds a summer run once and a run over its end not at all.
+    @Test
+    void yearShifts_ofOneYear_areOneForASummerAndNoneOverItsEnd() {
+        WeatherRecord record = WeatherRows.sound("mullingar-2017").weather();
+        Instant june = Instant.parse("2026-06-01T00:00:00Z");
+        Instant december = Instant.parse("2026-12-10T00:00:00Z");
+
+        List<Integer> summer = record.yearShiftsDays(june, june.plus(Duration.ofDays(60)));
+
+        assertEquals(List.of(-9 * 365 - 2), summer); // 2017 to 2026, leap days of 2020 and 2024
+        assertEquals(List.of(), record.yearShiftsDays(december, december.plus(Duration.ofDays(60))));
+    }
+
+    private static WeatherSeries resampled(WeatherRecord record, Instant from, Instant until, long seed) {
+        return ((WeatherRecord.Covered) record.resampled(from, until, 0, seed, Shelter.EXPOSED)).outdoors();
     }
 }
