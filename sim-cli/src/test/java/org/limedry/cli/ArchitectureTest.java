@@ -11,6 +11,9 @@ import com.tngtech.archunit.lang.ArchRule;
 /** The floors of the command. */
 @AnalyzeClasses(packages = "org.limedry.cli", importOptions = ImportOption.DoNotIncludeTests.class)
 final class ArchitectureTest {
+    /** One package for each question that a command asks of a site; none uses another. */
+    private static final String[] QUESTIONS = {"org.limedry.cli.odds.."};
+
     @ArchTest
     static final ArchRule EACH_FLOOR_USES_ONLY_THOSE_BELOW = layeredArchitecture()
             .consideringOnlyDependenciesInAnyPackage("org.limedry.cli..")
@@ -23,6 +26,8 @@ final class ArchitectureTest {
             .definedBy("org.limedry.cli.verify..")
             .layer("report")
             .definedBy("org.limedry.cli.report..")
+            .layer("questions")
+            .definedBy(QUESTIONS)
             .layer("page")
             .definedBy("org.limedry.cli.page..")
             .layer("chart")
@@ -40,15 +45,17 @@ final class ArchitectureTest {
             .whereLayer("verify")
             .mayOnlyBeAccessedByLayers("command")
             .whereLayer("report")
+            .mayOnlyBeAccessedByLayers("command", "questions")
+            .whereLayer("questions")
             .mayOnlyBeAccessedByLayers("command")
             .whereLayer("page")
-            .mayOnlyBeAccessedByLayers("command", "verify", "report")
+            .mayOnlyBeAccessedByLayers("command", "verify", "questions", "report")
             .whereLayer("chart")
-            .mayOnlyBeAccessedByLayers("command", "verify", "report", "page")
+            .mayOnlyBeAccessedByLayers("command", "verify", "questions", "report", "page")
             .whereLayer("site")
-            .mayOnlyBeAccessedByLayers("command", "report", "page", "chart")
+            .mayOnlyBeAccessedByLayers("command", "questions", "report", "page", "chart")
             .whereLayer("readings")
-            .mayOnlyBeAccessedByLayers("command", "verify", "report", "page", "chart", "site")
+            .mayOnlyBeAccessedByLayers("command", "verify", "questions", "report", "page", "chart", "site")
             .ensureAllClassesAreContainedInArchitecture();
 
     @ArchTest

@@ -73,9 +73,21 @@ public record Ensemble(List<Draw> draws) {
      * @throws IllegalArgumentException if there is no unknown, no member, or a key occurs twice
      */
     public static Ensemble over(List<Uncertain> unknowns, int members) {
+        return over(unknowns, members, SEED);
+    }
+
+    /**
+     * Returns another ensemble of the same kind: the orders of the slices are shuffled from a seed.
+     *
+     * @param unknowns the unknowns, each key once; their order decides the draws
+     * @param members how many members; at least 1
+     * @param seed the same seed gives the same members
+     * @throws IllegalArgumentException if there is no unknown, no member, or a key occurs twice
+     */
+    public static Ensemble over(List<Uncertain> unknowns, int members, int seed) {
         Check.notEmpty(unknowns, "unknowns");
         Check.atLeast(members, 1, "members");
-        MersenneTwister random = new MersenneTwister(SEED);
+        MersenneTwister random = new MersenneTwister(seed);
         Map<String, int[]> slices = new LinkedHashMap<>();
         for (Uncertain unknown : unknowns) {
             Check.that(!slices.containsKey(unknown.key()), "unknowns", "each key once", unknown.key());

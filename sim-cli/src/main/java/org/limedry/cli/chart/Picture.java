@@ -18,6 +18,10 @@ interface Picture {
             return new WallPicture(wall, size);
         } else if (chart instanceof WaterAccountChart account) {
             return size == Size.WIDE ? new AccountBars(account.shown()) : new AccountSteps(account.shown());
+        } else if (chart instanceof RankChart rank) {
+            return new RankPicture(rank, size);
+        } else if (chart instanceof ChancesChart chances) {
+            return new ChancesPicture(chances, size);
         }
         throw new AssertionError(chart);
     }

@@ -43,7 +43,12 @@ final class ReadyRow {
 
     /** Lays a row out below {@code top}, its words beside the bar if they fit and above it if not. */
     static ReadyRow below(double top, Coat coat, String name, TimeScale scale, Size size) {
-        Text text = Text.plain(name + ": " + new ReadyWords(scale.timeline()).shortForm(coat), size.textPx());
+        return saying(name + ": " + new ReadyWords(scale.timeline()).shortForm(coat), top, coat, scale, size);
+    }
+
+    /** Lays a row out below {@code top} with words of its own. */
+    static ReadyRow saying(String words, double top, Coat coat, TimeScale scale, Size size) {
+        Text text = Text.plain(words, size.textPx());
         double middleBeside = top + BESIDE_PITCH_PX / 2;
         double wordsTop = middleBeside - text.heightPx() / 2;
         ReadyRow beside = new ReadyRow(coat, scale, Paragraph.of(text), new Point2D.Double(0, wordsTop), middleBeside);

@@ -169,7 +169,7 @@ final class Guesses {
     Guess weatherShift() {
         double most = WeatherRecord.MOST_SHIFT_DAYS;
         return assumed(
-                "weatherShift",
+                Site.WEATHER_SHIFT,
                 AssumeKeys.WEATHER_SHIFT,
                 new Assumed(
                         "days by which the weather is taken later, to stand for other years",

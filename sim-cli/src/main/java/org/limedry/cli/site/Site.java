@@ -28,6 +28,15 @@ import org.limedry.wall.WallPlan;
 
 /** A site file that can be run: everything it says, everything it takes for granted, and what nobody can know. */
 public final class Site {
+    /**
+     * Key of a draw that asks for weather that might have been, in place of the year shifted: one of the weather's own years
+     * where there are three or more, else blocks of days of the same season put together.
+     */
+    public static final String OTHER_WEATHER = "otherWeather";
+
+    /** Key of the year's weather taken earlier or later. */
+    public static final String WEATHER_SHIFT = "weatherShift";
+
     /** The run begins at the mean of these days outdoors. */
     private static final int START_MEAN_HOURS = 240;
 
@@ -179,6 +188,20 @@ public final class Site {
         return uncertain;
     }
 
+    /** Returns weather that might have been as an unknown, if the weather reaches far enough to make it from. */
+    public Optional<Uncertain> otherWeather() {
+        int years = parts.weather().yearShiftsDays(parts.days(), movedDays).size();
+        boolean ownYears = years >= SiteWeather.LEAST_OWN_YEARS;
+        if (!ownYears && !parts.weather().reachesAround(parts.entry().get(SiteKeys.PLACE), parts.days(), movedDays)) {
+            return Optional.empty();
+        }
+        String basis = ownYears
+                ? "one of the " + years + " years of " + weatherName()
+                : "blocks of 5 days of " + weatherName() + " from within 21 days of the same date";
+        return Optional.of(new Uncertain(
+                OTHER_WEATHER, "weather that might have been", "", 0.0, 0.5, 1.0, false, "resampled", basis));
+    }
+
     /** Returns everything that was taken since the file does not say it, the unknowns first. */
     public List<Assumption> assumptions() {
         return assumptions;
@@ -190,9 +213,8 @@ public final class Site {
      * @param draw quantiles by the keys of {@link #uncertain()}
      */
     public Scenario scenario(Draw draw) {
-        int shiftDays = Math.toIntExact(Math.round(guesses.weatherShift().in(draw)));
-        if (!(weather(shiftDays) instanceof WeatherRecord.Covered covered)) {
-            throw new IllegalArgumentException("draw: must lie where the weather reaches, was " + shiftDays + " days");
+        if (!(weather(draw) instanceof WeatherRecord.Covered covered)) {
+            throw new IllegalArgumentException("draw: must lie where the weather reaches, was " + draw);
         }
         double meanCelsius = startCelsius(covered.outdoors());
         CoatPlans coats = new CoatPlans(parts, guesses, draw);
@@ -209,6 +231,14 @@ public final class Site {
                 movedDays == 0 ? coats.handTests() : List.of(),
                 physics(draw),
                 Accuracy.ordinary());
+    }
+
+    private WeatherRecord.Cover weather(Draw draw) {
+        if (!draw.quantiles().containsKey(OTHER_WEATHER)) {
+            return weather(Math.toIntExact(Math.round(guesses.weatherShift().in(draw))));
+        }
+        return parts.weather()
+                .other(parts.entry().get(SiteKeys.PLACE), parts.days(), movedDays, draw.quantile(OTHER_WEATHER));
     }
 
     private WeatherRecord.Cover weather(int shiftDays) {

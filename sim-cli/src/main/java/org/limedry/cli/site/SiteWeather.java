@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import org.limedry.cli.readings.WeatherFile;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.cli.site.schema.Place;
+import org.limedry.climate.Shelter;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherReading;
 import org.limedry.climate.WeatherRecord;
@@ -116,6 +117,32 @@ record SiteWeather(
      */
     WeatherRecord.Cover over(Entry place, RunDays days, int shiftDays) {
         return record.over(days.from(), days.until(), shiftDays, place.get(SiteKeys.SHELTER));
+    }
+
+    /** Fewer years than these say nothing of a spread. */
+    static final int LEAST_OWN_YEARS = 3;
+
+    /** Returns the shifts that put the run on each year of the record's own hours. */
+    List<Integer> yearShiftsDays(RunDays days, int movedDays) {
+        Duration moved = Duration.ofDays(movedDays);
+        return record.yearShiftsDays(days.from().plus(moved), days.until().plus(moved));
+    }
+
+    /**
+     * Returns weather that might have been.
+     *
+     * @param place keys of the place, without problems
+     * @param movedDays days by which the run is in another season
+     * @param quantile which of them; in [0, 1]
+     */
+    WeatherRecord.Cover other(Entry place, RunDays days, int movedDays, double quantile) {
+        List<Integer> years = yearShiftsDays(days, movedDays);
+        Shelter shelter = place.get(SiteKeys.SHELTER);
+        if (years.size() >= LEAST_OWN_YEARS) {
+            int year = Math.min(years.size() - 1, (int) (quantile * years.size()));
+            return record.over(days.from(), days.until(), movedDays + years.get(year), shelter);
+        }
+        return record.resampled(days.from(), days.until(), movedDays, Double.doubleToLongBits(quantile), shelter);
     }
 
     /**

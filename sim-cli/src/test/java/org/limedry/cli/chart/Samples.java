@@ -30,6 +30,9 @@ final class Samples {
         charts.put("account, a few litres", AccountSamples.small());
         charts.put("account, crowded", AccountSamples.crowded());
         charts.put("account, nothing", AccountSamples.nothing());
+        charts.put("chances, 3 days", OddsSamples.chances(threeDays, 3, 32));
+        charts.put("chances, 200 days", OddsSamples.chances(long200, 200, 64));
+        charts.put("rank", OddsSamples.rank());
         return charts;
     }
 }

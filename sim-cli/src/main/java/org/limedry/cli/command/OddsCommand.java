@@ -1,0 +1,94 @@
+package org.limedry.cli.command;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.limedry.cli.odds.OddsAnswer;
+import org.limedry.cli.odds.OddsFiles;
+import org.limedry.cli.odds.OddsFindings;
+import org.limedry.cli.site.Site;
+import org.limedry.simulation.Simulation;
+import org.limedry.study.Draw;
+import org.limedry.study.Ensemble;
+import org.limedry.study.EnsembleResult;
+import org.limedry.study.Uncertain;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code limedry odds SITE}. */
+@Command(
+        name = "odds",
+        description = "How sure are the dates, and which unknown matters most.",
+        footer = {
+            "",
+            "Every unknown of the site and the weather are varied together. With --out: odds.html, two charts,",
+            "odds-members.csv, odds-unknowns.csv and odds.json."
+        })
+final class OddsCommand implements Callable<Integer> {
+    private static final int WEATHER_RUNS = 16;
+
+    @Mixin
+    private Question question;
+
+    @Option(
+            names = "--runs",
+            paramLabel = "N",
+            defaultValue = "64",
+            description = "Runs to make, 32 to 1000; ordinarily ${DEFAULT-VALUE}.")
+    private int runs;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "The same seed gives the same dates; ordinarily ${DEFAULT-VALUE}.")
+    private int seed;
+
+    @Override
+    public Integer call() throws IOException {
+        if (runs < 32 || runs > 1000) {
+            throw question.refused("--runs: must be 32 to 1000, was " + runs);
+        }
+        Site site = question.site();
+        if (site.scenario(Draw.likely()).coats().isEmpty()) {
+            throw question.refused("coats: must be at least one for odds of ready dates, was none");
+        }
+        OddsFindings findings = findings(site);
+        question.tell(
+                OddsAnswer.lines(findings),
+                OddsFiles.of(findings, question.foot(site, OddsFiles.basis(findings), List.of())));
+        return (findings.allLikelyDatesKnown() ? ExitCode.DONE : ExitCode.UNFINISHED).code();
+    }
+
+    private OddsFindings findings(Site site) {
+        List<Uncertain> unknowns = site.uncertain().stream()
+                .filter(unknown -> !unknown.key().equals(Site.WEATHER_SHIFT))
+                .toList();
+        Optional<Uncertain> weather = site.otherWeather();
+        List<Uncertain> drawn = new ArrayList<>(unknowns);
+        weather.ifPresent(drawn::add);
+        if (drawn.isEmpty()) {
+            throw question.refused(
+                    "everything in this file is known: there are no odds, only the dates of limedry run");
+        }
+        EnsembleResult result = run(site, Ensemble.over(drawn, runs, seed));
+        EnsembleResult byWeather = weather.map(one -> run(site, Ensemble.over(List.of(one), WEATHER_RUNS, seed)))
+                .orElseGet(() -> new EnsembleResult(result.likely(), List.of(), List.of()));
+        return new OddsFindings(
+                site,
+                site.scenario(Draw.likely()),
+                unknowns,
+                result,
+                byWeather,
+                weather.map(Uncertain::source).orElse(site.weatherName() + " does not reach around the run"),
+                seed);
+    }
+
+    private EnsembleResult run(Site site, Ensemble ensemble) {
+        return question.run(ensemble, List.of(site::scenario), Simulation.Until.ALL_READY)
+                .get(0);
+    }
+}
