@@ -1,0 +1,84 @@
+package org.limedry.study;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import org.limedry.units.Check;
+
+/**
+ * What readings left of the unknowns: where they lie now, and how they hang together.
+ *
+ * <p>Each unknown is told by {@code z = invNormal(quantile)}, which before any reading is normal with mean 0 and spread 1. After
+ * them it is normal with this mean and with {@code root root^T} as covariance.
+ */
+public final class Fitted {
+    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0.0, 1.0);
+
+    /** Quantiles nearer to an end than this have no finite z. */
+    private static final double NEAREST = 1e-9;
+
+    private final List<String> keys;
+    private final RealVector mean;
+    private final RealMatrix root;
+
+    /**
+     * Puts it together.
+     *
+     * @param keys keys of the unknowns
+     * @param mean mean of z, in the order of the keys
+     * @param root lower triangle of which the covariance of z is the square
+     */
+    public Fitted(List<String> keys, RealVector mean, RealMatrix root) {
+        Check.that(mean.getDimension() == keys.size(), "mean", "as long as there are keys", mean.getDimension());
+        Check.that(root.getRowDimension() == keys.size(), "root", "as large as there are keys", root.getRowDimension());
+        this.keys = List.copyOf(keys);
+        this.mean = mean.copy();
+        this.root = root.copy();
+    }
+
+    /** Returns the keys of the unknowns. */
+    public List<String> keys() {
+        return keys;
+    }
+
+    /** Returns the mean of z of an unknown. */
+    public double mean(int unknown) {
+        return mean.getEntry(unknown);
+    }
+
+    /** Returns an entry of the lower triangle. */
+    public double root(int row, int column) {
+        return root.getEntry(row, column);
+    }
+
+    /** Returns the spread left of an unknown, as a share of the spread before: 1 if the readings told nothing of it. */
+    public double spread(int unknown) {
+        return root.getRowVector(unknown).getNorm();
+    }
+
+    /**
+     * Turns a draw of what could have been before the readings into one of what can still be: quantiles of one half become
+     * the fitted values, the others spread about them as far as the readings leave open. Keys that were not fitted stay.
+     */
+    public Draw apply(Draw before) {
+        double[] normal =
+                keys.stream().mapToDouble(key -> z(before.quantile(key))).toArray();
+        double[] z = root.operate(normal);
+        Map<String, Double> quantiles = new HashMap<>(before.quantiles());
+        for (int i = 0; i < z.length; i++) {
+            quantiles.put(keys.get(i), quantile(z[i] + mean.getEntry(i)));
+        }
+        return new Draw(quantiles);
+    }
+
+    static double z(double quantile) {
+        return NORMAL.inverseCumulativeProbability(Math.max(NEAREST, Math.min(1.0 - NEAREST, quantile)));
+    }
+
+    static double quantile(double z) {
+        return NORMAL.cumulativeProbability(z);
+    }
+}

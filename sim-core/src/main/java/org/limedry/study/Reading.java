@@ -1,0 +1,77 @@
+package org.limedry.study;
+
+import java.time.Instant;
+import org.limedry.lime.HandTest;
+import org.limedry.units.Check;
+
+/** Something that was read on site, to bring the model to. */
+public sealed interface Reading {
+    /** Returns when it was read; of a stretch its end. */
+    Instant at();
+
+    /**
+     * Air temperature of a room by a logger.
+     *
+     * @param logger the logger: all its readings share one offset
+     * @param room name of the room
+     * @param celsius reading, C
+     */
+    record RoomCelsius(String logger, String room, Instant at, double celsius) implements Reading {
+        public RoomCelsius {
+            Check.notBlank(logger, "logger");
+            Check.finite(celsius, "celsius", "C");
+        }
+    }
+
+    /**
+     * Relative humidity of a room by a logger.
+     *
+     * @param logger the logger: all its readings share one offset
+     * @param room name of the room
+     * @param relativeHumidity reading, fraction
+     */
+    record RoomHumidity(String logger, String room, Instant at, double relativeHumidity) implements Reading {
+        public RoomHumidity {
+            Check.notBlank(logger, "logger");
+            Check.finite(relativeHumidity, "relativeHumidity", "");
+        }
+    }
+
+    /**
+     * Temperature of a face of a wall, by an infrared gun or a stuck-on sensor.
+     *
+     * @param wall name of the wall
+     * @param celsius reading, C
+     */
+    record FaceCelsius(String wall, Instant at, double celsius) implements Reading {
+        public FaceCelsius {
+            Check.finite(celsius, "celsius", "C");
+        }
+    }
+
+    /**
+     * Water emptied from the dehumidifiers of a room.
+     *
+     * @param room name of the room
+     * @param from when it was emptied before
+     * @param litres water in it, litres
+     */
+    record Bucket(String room, Instant from, Instant at, double litres) implements Reading {
+        public Bucket {
+            Check.that(from.isBefore(at), "at", "after " + from, at);
+            Check.nonNegative(litres, "litres", "litres");
+        }
+    }
+
+    /**
+     * A hand test: the coat was on one side of the ready rule or the other.
+     *
+     * @param test the test
+     */
+    record ByHand(HandTest test) implements Reading {
+        @Override
+        public Instant at() {
+            return test.instant();
+        }
+    }
+}
