@@ -46,22 +46,27 @@ public record RoomPlan(
 
     /** Returns this room with other openings. */
     public RoomPlan withOpenings(List<Opening> others) {
-        return with(others, plant);
+        return with(leakagePerHour, others, plant);
     }
 
     /** Returns this room with other plant. */
     public RoomPlan withPlant(List<Plant> other) {
-        return with(openings, other);
+        return with(leakagePerHour, openings, other);
     }
 
-    private RoomPlan with(List<Opening> otherOpenings, List<Plant> otherPlant) {
+    /** Returns this room with another leakage, 1/h. */
+    public RoomPlan withLeakage(double perHour) {
+        return with(perHour, openings, plant);
+    }
+
+    private RoomPlan with(double otherLeakagePerHour, List<Opening> otherOpenings, List<Plant> otherPlant) {
         return new RoomPlan(
                 name,
                 volumeM3,
                 floorAreaM2,
                 heightM,
                 fittingsJPerK,
-                leakagePerHour,
+                otherLeakagePerHour,
                 earthFloorKgPerM2S,
                 otherOpenings,
                 otherPlant,

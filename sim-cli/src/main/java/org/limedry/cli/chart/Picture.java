@@ -18,6 +18,8 @@ interface Picture {
             return new WallPicture(wall, size);
         } else if (chart instanceof WaterAccountChart account) {
             return size == Size.WIDE ? new AccountBars(account.shown()) : new AccountSteps(account.shown());
+        } else if (chart instanceof SavedChart saved) {
+            return new SavedPicture(saved, size);
         } else if (chart instanceof RankChart rank) {
             return new RankPicture(rank, size);
         } else if (chart instanceof ChancesChart chances) {

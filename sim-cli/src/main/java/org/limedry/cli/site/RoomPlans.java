@@ -78,7 +78,8 @@ final class RoomPlans {
                 schedule(opening.get(OpeningKeys.OPEN), LocalDate.MIN, LocalDate.MAX));
     }
 
-    private Plant plant(String room, Tagged.Variant variant) {
+    /** Returns one thing that is brought into a room. */
+    Plant plant(String room, Tagged.Variant variant) {
         Entry entry = variant.entry();
         String name = entry.given(PlantKeys.NAME).orElse(variant.word());
         if (variant.word().equals(PlantKeys.MISTING)) {
@@ -157,7 +158,8 @@ final class RoomPlans {
                 plant.given(PlantKeys.UNTIL).orElse(LocalDate.MAX));
     }
 
-    private Schedule schedule(List<Timetable> timetables, LocalDate first, LocalDate last) {
+    /** Returns when something is on within two dates. */
+    Schedule schedule(List<Timetable> timetables, LocalDate first, LocalDate last) {
         List<Schedule.Span> spans = new ArrayList<>();
         RunDays days = parts.days();
         for (Timetable timetable : timetables) {

@@ -2,6 +2,7 @@ package org.limedry.cli.site;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.limedry.air.StandardAtmosphere;
+import org.limedry.cli.site.schema.Entry;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherRecord;
 import org.limedry.climate.WeatherSeries;
@@ -22,6 +24,7 @@ import org.limedry.simulation.Accuracy;
 import org.limedry.simulation.Physics;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.Draw;
+import org.limedry.study.Measure;
 import org.limedry.study.Uncertain;
 import org.limedry.units.Units;
 import org.limedry.wall.WallPlan;
@@ -200,6 +203,42 @@ public final class Site {
                 : "blocks of 5 days of " + weatherName() + " from within 21 days of the same date";
         return Optional.of(new Uncertain(
                 OTHER_WEATHER, "weather that might have been", "", 0.0, 0.5, 1.0, false, "resampled", basis));
+    }
+
+    /** Returns the measures of the file, in its order; empty if it has none. */
+    public List<SiteMeasure> measures() {
+        RoomPlans plans = new RoomPlans(parts, guesses, Draw.likely());
+        return parts.entry().given(SiteKeys.MEASURES).orElse(List.of()).stream()
+                .map(entry -> measure(entry, plans))
+                .toList();
+    }
+
+    private static SiteMeasure measure(Entry entry, RoomPlans plans) {
+        String room = entry.get(MeasureKeys.ROOM);
+        return new SiteMeasure(
+                new Measure(
+                        entry.get(MeasureKeys.NAME),
+                        room,
+                        entry.given(MeasureKeys.OPEN).map(times -> plans.schedule(times, LocalDate.MIN, LocalDate.MAX)),
+                        entry.get(MeasureKeys.PLANT).stream()
+                                .map(plant -> plans.plant(room, plant))
+                                .toList(),
+                        entry.get(MeasureKeys.SHEETS)),
+                entry.get(MeasureKeys.HIRE),
+                entry.get(MeasureKeys.ONCE),
+                entry.get(MeasureKeys.LABOUR_HOURS));
+    }
+
+    /** Returns the firm's own rates, if the file has any. */
+    public Optional<Rates> rates() {
+        return parts.entry()
+                .given(SiteKeys.RATES)
+                .map(rates -> new Rates(
+                        rates.get(MeasureKeys.CURRENCY),
+                        rates.given(MeasureKeys.ELECTRICITY),
+                        rates.given(MeasureKeys.FUEL),
+                        rates.get(MeasureKeys.LABOUR),
+                        rates.get(MeasureKeys.WAITING)));
     }
 
     /** Returns everything that was taken since the file does not say it, the unknowns first. */

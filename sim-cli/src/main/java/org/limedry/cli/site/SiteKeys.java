@@ -83,6 +83,14 @@ final class SiteKeys {
     static final Key<Entry> ASSUME =
             Key.optional("assume", AssumeKeys.BLOCK, "other values for what nobody can know, or none");
 
+    static final Key<List<Entry>> MEASURES = Key.optional(
+                    "measures",
+                    new ListShape<>(MeasureKeys.BLOCK, 0),
+                    "what could be done to be ready sooner; for limedry options")
+            .workedOut("a usual set");
+    static final Key<Entry> RATES =
+            Key.optional("rates", MeasureKeys.RATES, "your own rates; none is shipped; for limedry options");
+
     static final Block BLOCK = Block.of(
             SITE,
             PLACE,
@@ -97,7 +105,9 @@ final class SiteKeys {
             READY_RULE,
             HAND_TESTS,
             OWN,
-            ASSUME);
+            ASSUME,
+            MEASURES,
+            RATES);
 
     private SiteKeys() {}
 

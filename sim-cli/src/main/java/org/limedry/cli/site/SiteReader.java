@@ -71,6 +71,7 @@ public final class SiteReader {
                 RunDays.of(entry, weather.map(SiteWeather::zone).orElse(ZoneOffset.UTC));
         WallNames names = WallNames.of(entry);
         new RoomChecks(entry).run();
+        MeasureKeys.check(entry);
         Mixes.check(entry, library.mortars());
         materials.check();
         new CoatChecks(entry, names, days).run();

@@ -33,6 +33,8 @@ final class Samples {
         charts.put("chances, 3 days", OddsSamples.chances(threeDays, 3, 32));
         charts.put("chances, 200 days", OddsSamples.chances(long200, 200, 64));
         charts.put("rank", OddsSamples.rank());
+        charts.put("saved, ranges", OddsSamples.saved(true));
+        charts.put("saved, likely only", OddsSamples.saved(false));
         return charts;
     }
 }

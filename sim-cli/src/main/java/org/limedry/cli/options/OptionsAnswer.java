@@ -1,0 +1,191 @@
+package org.limedry.cli.options;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.limedry.cli.options.OptionsFindings.Row;
+import org.limedry.cli.page.Caution;
+import org.limedry.cli.page.Cautions;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.page.Names;
+import org.limedry.room.Plant;
+import org.limedry.simulation.Warning;
+import org.limedry.study.Options;
+
+/** The sentences of options, for the console and for the page. */
+public final class OptionsAnswer {
+    private final OptionsFindings findings;
+
+    private OptionsAnswer(OptionsFindings findings) {
+        this.findings = findings;
+    }
+
+    /** Returns the answer for the console, lines of any length. */
+    public static List<String> lines(OptionsFindings findings) {
+        return new OptionsAnswer(findings).lines();
+    }
+
+    private List<String> lines() {
+        List<Row> rows = findings.rows();
+        List<String> lines = new ArrayList<>();
+        lines.add(findings.site().name() + ": " + asItStands(findings));
+        lines.add(headline(findings, rows) + ".");
+        for (Row row : rows) {
+            lines.add("  %s: %s%s; %s; %s%s"
+                    .formatted(
+                            row.name(),
+                            saved(row.saved()),
+                            row.tied() ? " (too close to call with the one before)" : "",
+                            used(row),
+                            money(findings, row),
+                            risks(row)));
+        }
+        lines.add(waiting(findings));
+        lines.add(basis(findings));
+        lines.add(
+                "Care: " + cautions(findings, rows).stream().map(Caution::brief).collect(Collectors.joining(" ")));
+        return lines;
+    }
+
+    static String asItStands(OptionsFindings findings) {
+        Days days = findings.days();
+        return findings.ready()
+                .map(ready -> "as it stands the last coat of the " + rooms(findings) + " is likely ready on "
+                        + days.text(days.date(ready)))
+                .orElseGet(() -> "as it stands the last coat of the " + rooms(findings) + " is not ready by "
+                        + days.textWithoutWeekday(days.lastDay(findings.end())) + ", the end of these runs");
+    }
+
+    private static String rooms(OptionsFindings findings) {
+        return String.join(" and the ", findings.rooms());
+    }
+
+    static String headline(OptionsFindings findings, List<Row> rows) {
+        List<Row> worth = rows.stream()
+                .filter(row -> row.saved().likely() > OptionsFindings.HARDLY_DAYS)
+                .toList();
+        if (worth.isEmpty()) {
+            return "None of these measures gets a day back";
+        }
+        Row best = worth.get(0);
+        String what = Names.capital(best.name()) + " saves " + saved(best.saved());
+        if (worth.size() > 1 && worth.get(1).tied()) {
+            return what + "; too close to call against " + worth.get(1).name() + cheapest(findings, worth);
+        }
+        return what + cheapest(findings, worth);
+    }
+
+    private static String cheapest(OptionsFindings findings, List<Row> worth) {
+        return worth.stream()
+                .filter(row -> row.costPerDay().isPresent())
+                .min(Comparator.comparingDouble(row -> row.costPerDay().orElseThrow()))
+                .map(row -> "; cheapest for each day saved: " + row.name() + ", "
+                        + amount(findings, row.costPerDay().orElseThrow()) + " a day")
+                .orElse("");
+    }
+
+    static String saved(Options.Saved saved) {
+        String more = saved.atMost() ? " at most" : saved.atLeast() ? " at least" : "";
+        String likely = saved.likely() < -OptionsFindings.HARDLY_DAYS
+                ? days(-saved.likely()) + " later"
+                : Math.abs(saved.likely()) <= OptionsFindings.HARDLY_DAYS ? "no difference" : days(saved.likely());
+        String range = saved.low().isPresent() && saved.high().isPresent()
+                ? " (" + Figures.whole(saved.low().getAsDouble()) + " to "
+                        + Figures.whole(saved.high().getAsDouble()) + ")"
+                : "";
+        return likely + more + range;
+    }
+
+    private static String days(double days) {
+        return days < 10 ? Figures.oneDecimal(days) + " days" : Figures.count(days, "day");
+    }
+
+    static String used(Row row) {
+        List<String> parts = new ArrayList<>();
+        if (Math.abs(row.energy().electricKWh()) >= 0.5) {
+            parts.add(signed(row.energy().electricKWh()) + " kWh electric");
+        }
+        if (Math.abs(row.energy().fuelKWh()) >= 0.5) {
+            parts.add(signed(row.energy().fuelKWh()) + " kWh of fuel");
+        }
+        parts.add(signed(row.litresMore()) + " litres out");
+        return String.join(", ", parts);
+    }
+
+    private static String signed(double value) {
+        String whole = Figures.whole(Math.abs(value));
+        return (value < 0 && !"0".equals(whole) ? "\u2212" : "+") + whole;
+    }
+
+    static String money(OptionsFindings findings, Row row) {
+        return row.cost()
+                .map(cost -> row.costPerDay()
+                        .map(perDay -> amount(findings, perDay) + " for each day saved")
+                        .orElse(amount(findings, cost) + " in all"))
+                .orElse("no rates given");
+    }
+
+    private static String amount(OptionsFindings findings, double money) {
+        String currency = findings.site().rates().map(rates -> rates.currency()).orElse("");
+        return (Figures.whole(money) + " " + currency).strip();
+    }
+
+    /** Returns what the measure brings with it that the job as it stands does not. */
+    static String risks(Row row) {
+        List<String> words = row.warned().stream()
+                .sorted()
+                .map(OptionsAnswer::risk)
+                .filter(word -> !word.isEmpty())
+                .toList();
+        return words.isEmpty() ? "" : "; watch: " + String.join(", ", words);
+    }
+
+    private static String risk(Warning.Kind kind) {
+        return switch (kind) {
+            case FROST_AIR, FROST_WET_FACE -> "frost";
+            case TOO_FAST -> "too fast in the first days, mist and screen";
+            case UNFLUED_HEATER -> "carbon monoxide, and it waters the walls";
+            case HEAT_WITHOUT_AIR -> "heat without air";
+            case DRY_BUT_SOFT -> "dry but soft, air it an hour a day";
+            case CARBON_DIOXIDE -> "carbon dioxide";
+            case WET_LATH -> "wet laths";
+            default -> "";
+        };
+    }
+
+    static String waiting(OptionsFindings findings) {
+        return findings.later()
+                .map(wait -> {
+                    Days days = findings.days();
+                    Options.Saved saved = findings.saved(wait);
+                    return "Waiting and starting on %s instead saves no days: the last coat is likely %s later."
+                            .formatted(
+                                    days.textWithoutWeekday(
+                                            days.date(findings.scenario().from())
+                                                    .plusDays(wait.movedDays())),
+                                    Figures.count(-saved.likely(), "day"));
+                })
+                .orElse("Waiting for another season was not tried: --wait-until DATE.");
+    }
+
+    static String basis(OptionsFindings findings) {
+        return findings.ranged()
+                ? "In brackets: one in five either side. Two are too close to call when their difference, run side by side, has"
+                        + " no sure sign."
+                : "Likely dates only; --ranges for ranges. Two within a day or a tenth are called too close to call.";
+    }
+
+    static List<Caution> cautions(OptionsFindings findings, List<Row> rows) {
+        List<Plant> plant = new ArrayList<>();
+        findings.scenario().rooms().forEach(room -> plant.addAll(room.plant()));
+        rows.forEach(row -> plant.addAll(row.tried().measure().measure().plant()));
+        Set<Warning.Kind> warned = EnumSet.noneOf(Warning.Kind.class);
+        rows.forEach(row -> warned.addAll(row.warned()));
+        findings.base().likely().warnings().forEach(warning -> warned.add(warning.kind()));
+        return Cautions.of(plant, warned, findings.site().hasQuicklime());
+    }
+}
