@@ -64,6 +64,15 @@ final class BlockTridiagonalTest {
         assertFalse(system.factor());
     }
 
+    // EXACT: 1e200 times 1e200 is beyond the range of numbers; so is the inverse then.
+    @Test
+    void factor_ofABlockBeyondTheRangeOfNumbers_isRefused() {
+        BlockTridiagonal system = new BlockTridiagonal(1);
+        System.arraycopy(new double[] {1.0e200, 3.0, 2.0, 1.0e200}, 0, system.diagonal(), 0, 4);
+
+        assertFalse(system.factor());
+    }
+
     private static void fill(BlockTridiagonal system, RealMatrix full, int size, SplittableRandom random) {
         for (int row = 0; row < size; row++) {
             for (int k = 0; k < 4; k++) {
