@@ -43,7 +43,12 @@ final class AirArgumentsTest {
     @Test
     void air_saturatedAtZero_isSaturatedOverWater() {
         assertEquals(0.0, OVER_ICE.saturationCelsius(611.2, PRESSURE_PA).orElseThrow(), 1.0e-12); // rounding
-        assertTrue(OVER_ICE.saturationCelsius(611.1, PRESSURE_PA).orElseThrow() < 0.0);
+        // The inverse of 611.2 exp(22.46 t / (272.62 + t)); some ulp.
+        double log = Math.log(500.0 / 611.2);
+        assertEquals(
+                272.62 * log / (22.46 - log),
+                OVER_ICE.saturationCelsius(500.0, PRESSURE_PA).orElseThrow(),
+                1.0e-12);
     }
 
     // EXACT: a surface at the dew point sees a relative humidity of 1, and dew forms from there on.
@@ -56,16 +61,20 @@ final class AirArgumentsTest {
         assertFalse(saturated.condensesOn(12.6));
     }
 
-    // EXACT: a formula made for 0 to 100 C tells no dew point of air whose vapour would be saturated below that.
+    // EXACT: a formula tells no temperature of saturation outside the temperatures it was made for.
     @Test
-    void pressureBelowTheRangeOfAFormula_hasNoTemperature() {
-        SaturationFormula upTo = SaturationFormula.WAGNER_PRUSS_AUX;
-        double lowest = upTo.lowestCelsius(Phase.WATER);
-        double atLowestPa = upTo.extrapolatedPressurePa(Phase.WATER, lowest);
+    void pressureOutsideTheRangeOfAFormula_hasNoTemperature() {
+        SaturationFormula formula = SaturationFormula.WAGNER_PRUSS_AUX;
+        double lowestPa = formula.extrapolatedPressurePa(Phase.WATER, formula.lowestCelsius(Phase.WATER));
+        double highestPa = formula.extrapolatedPressurePa(Phase.WATER, formula.maxCelsius(Phase.WATER));
 
-        assertTrue(upTo.extrapolatedSaturationCelsius(Phase.WATER, 0.99 * atLowestPa)
-                .isEmpty());
-        assertTrue(upTo.extrapolatedSaturationCelsius(Phase.WATER, 1.01 * atLowestPa)
-                .isPresent());
+        assertFalse(isToldAt(formula, 0.99 * lowestPa));
+        assertTrue(isToldAt(formula, 1.01 * lowestPa));
+        assertTrue(isToldAt(formula, 0.99 * highestPa));
+        assertFalse(isToldAt(formula, 1.01 * highestPa));
+    }
+
+    private static boolean isToldAt(SaturationFormula formula, double pressurePa) {
+        return formula.extrapolatedSaturationCelsius(Phase.WATER, pressurePa).isPresent();
     }
 }
