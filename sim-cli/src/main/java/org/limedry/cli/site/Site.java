@@ -308,6 +308,7 @@ public final class Site {
                         air.windPressureDifference(),
                         air.dischargeCoefficient()),
                 usual.airHeat(),
-                usual.outdoorCarbonDioxidePpm());
+                usual.outdoorCarbonDioxidePpm(),
+                usual.fogFalls());
     }
 }
