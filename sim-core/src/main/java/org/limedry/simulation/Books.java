@@ -78,6 +78,7 @@ final class Books {
         ledger.add(Term.PLANT, zone.overStep(room, ZoneTerms.PLANT));
         ledger.add(Term.PEOPLE, zone.overStep(room, ZoneTerms.PEOPLE));
         ledger.add(Term.GROUND, zone.overStep(room, ZoneTerms.GROUND));
+        ledger.add(Term.RUN_OFF, zone.overStep(room, ZoneTerms.FOG));
     }
 
     private void takeWall(int wall) {

@@ -7,11 +7,13 @@ import org.limedry.room.AirFlow;
 import org.limedry.room.DoorFlow;
 import org.limedry.room.EarthFloor;
 import org.limedry.room.FaceTransfer;
+import org.limedry.room.Fog;
 import org.limedry.room.OpenState;
 import org.limedry.room.Opening;
 import org.limedry.room.PlantState;
 import org.limedry.room.RoomPlan;
 import org.limedry.room.VapourExchange;
+import org.limedry.units.Units;
 import org.limedry.wall.Constants;
 
 /** Openings, plant, people and ground of a site as they stand between two events. */
@@ -130,6 +132,11 @@ final class SiteFlows implements ZoneFlows {
         to.put(room, ZoneTerms.DEHUMIDIFIER, gains.caughtKgPerS());
         to.put(room, ZoneTerms.PLANT, gains.burntWaterKgPerS());
         to.put(room, ZoneTerms.PEOPLE, gains.peopleWaterKgPerS());
+        if (physics.fogFalls()) {
+            double fog = fogKgPerS(room, rooms);
+            to.put(room, ZoneTerms.FOG, fog);
+            to.add(room, ZoneTerms.AIR_HEAT, physics.constants().latentHeatJPerKg() * fog);
+        }
         RoomPlan plan = plans.get(room);
         if (plan.earthFloorKgPerM2S() > 0.0) {
             Constants constants = physics.constants();
@@ -140,6 +147,13 @@ final class SiteFlows implements ZoneFlows {
                     EarthFloor.kgPerM2S(plan.earthFloorKgPerM2S(), vapourTransfer, earthSaturationPa[room], vapourPa);
             to.put(room, ZoneTerms.GROUND, plan.floorAreaM2() * perM2);
         }
+    }
+
+    private double fogKgPerS(int room, RoomUnknowns rooms) {
+        double celsius = rooms.airCelsius(room);
+        double saturatedKgPerM3 = physics.constants().saturation().pressurePa(celsius)
+                / (gasConstantVapourJPerKgK() * Units.kelvin(celsius));
+        return Fog.kgPerS(plans.get(room).volumeM3(), rooms.vapourKgPerM3(room), saturatedKgPerM3);
     }
 
     private void between(OpenDoor door, RoomUnknowns rooms, ZoneTerms to) {

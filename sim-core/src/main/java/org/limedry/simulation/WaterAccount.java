@@ -14,7 +14,7 @@ package org.limedry.simulation;
  * @param betweenRoomsKg carried to other rooms by doors, net; 0 for the whole site
  * @param throughWallsKg lost by outer faces, net
  * @param dehumidifierKg caught by dehumidifiers
- * @param runOffKg run off faces
+ * @param runOffKg run off faces, and fallen out of the air as fog
  * @param changeInCoatsKg more in the coats than at the start
  * @param changeInWallsKg more in the walls than at the start
  * @param changeInAirKg more in the room air than at the start

@@ -33,10 +33,13 @@ final class ZoneTerms {
     /** Vapour given by a bare earth floor, kg/s. */
     static final int GROUND = 7;
 
-    /** Number of terms. */
-    static final int COUNT = 8;
+    /** Vapour that falls out of the air as fog, kg/s. */
+    static final int FOG = 8;
 
-    private static final int[] VAPOUR_SIGN = {0, 0, -1, -1, -1, 1, 1, 1};
+    /** Number of terms. */
+    static final int COUNT = 9;
+
+    private static final int[] VAPOUR_SIGN = {0, 0, -1, -1, -1, 1, 1, 1, -1};
 
     private final double[] values;
 

@@ -40,6 +40,51 @@ final class CoatMortarsTest {
         assertEquals(high, water.estimate().high(), 0.03 * high);
     }
 
+    // EXACT: the range of a hot mix is that of its row, 290 to 395 of 340 below 1:3.5 and 250 to 345 of 305 from there
+    // on, in proportion.
+    @ParameterizedTest
+    @CsvSource({"3.4, 340, 290, 395", "3.5, 305, 250, 345"})
+    void freeWater_ofAHotMix_hasTheRangeOfItsRow(double sandParts, double likely, double low, double high) {
+        Assumed water = mortars.freeWater(Mixes.plain(LimeKind.QUICKLIME, 1.0, sandParts));
+
+        double found = water.estimate().likely();
+        assertEquals(low / likely, water.estimate().low() / found, 1e-12); // rounding
+        assertEquals(high / likely, water.estimate().high() / found, 1e-12); // rounding
+    }
+
+    // EXACT: the suction as laid is the one at which the material holds its free water, 0.97 of all it can hold.
+    @Test
+    void mortar_asLaid_holdsItsFreeWater() {
+        CoatMortar mortar = mortars.mortar(Mixes.plain(LimeKind.PUTTY, 1.0, 2.5), MortarChoice.likely());
+        VanGenuchten retention = (VanGenuchten) mortar.material().retention();
+
+        double laidPa = mortar.laidSuctionPa();
+
+        assertEquals(retention.suctionPa(0.97), laidPa, 1e-9 * laidPa); // root found to 1e-12 of ln p
+    }
+
+    // EXACT: only slag has the figure of slag, and what air lime holds besides hydroxide binds no water.
+    @Test
+    void mortar_ofAirLimeWithAPozzolan_setsByTheTradesRule() {
+        Mix slag = Mixes.mix(LimeKind.HYDRATED, 1.0, 2.5, Mix.SandState.DAMP, 10.0);
+        Mix pozzolan = new Mix(
+                "pozzolan",
+                LimeKind.HYDRATED,
+                1.0,
+                2.5,
+                Mix.SandState.DAMP,
+                Mix.Addition.POZZOLAN,
+                10.0,
+                OptionalDouble.empty(),
+                false);
+
+        assertEquals(18e3, mortars.mortar(slag, MortarChoice.likely()).settingActivationJPerMol());
+        assertEquals(30e3, mortars.mortar(pozzolan, MortarChoice.likely()).settingActivationJPerMol());
+        Mix plain = Mixes.plain(LimeKind.HYDRATED, 1.0, 2.5);
+        assertTrue(mortars.masses(plain).limeKgPerM3() > mortars.masses(plain).calciumHydroxideKgPerM3());
+        assertEquals(0.0, mortars.mortar(plain, MortarChoice.likely()).boundWaterKgPerM3());
+    }
+
     // EXACT: 10 % either way when the water was measured.
     @Test
     void freeWater_measured_isSurer() {

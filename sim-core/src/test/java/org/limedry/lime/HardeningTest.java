@@ -86,7 +86,7 @@ final class HardeningTest {
         assertEquals(2.8e-3, Math.sqrt(rate * 4.0 * 86_400.0), 1e-15);
     }
 
-    // EXACT: linear in carbon dioxide, square in what the pores have free, and nothing in frost.
+    // EXACT: linear in carbon dioxide, square in what the pores have free, by the humidity, and nothing in frost.
     @ParameterizedTest
     @CsvSource({
         "420, 0.0, 0.70, 10, 1",
@@ -94,7 +94,9 @@ final class HardeningTest {
         "420, 0.4, 0.70, 10, 0.36",
         "420, 1.0, 0.99, 10, 0",
         "420, 0.0, 0.70, -0.1, 0",
-        "0, 0.0, 0.70, 10, 0"
+        "0, 0.0, 0.70, 10, 0",
+        "420, 0.0, 0.40, 10, 0.25",
+        "420, 0.0, 0.70, 0, 1"
     })
     void front_isHeldBack(double ppm, double saturation, double humidity, double celsius, double factor) {
         double rate = Carbonation.squaredDepthRateM2PerS(K, ppm, saturation, humidity, celsius);

@@ -145,6 +145,47 @@ final class MixMassesTest {
         assertTrue(message.startsWith("water left after slaking and steam: must be finite and above 0"), message);
     }
 
+    // EXACT: a fine powder takes 0.35 kg of water per kg, on top of what the lime needs or brings; the fresh mortar
+    // weighs what is in it.
+    @Test
+    void addition_takesWaterOfItsOwn() {
+        Mix hot = Mixes.mix(LimeKind.QUICKLIME, 1.0, 3.0, Mix.SandState.DRY, 10.0);
+        Mix putty = Mixes.mix(LimeKind.PUTTY, 1.0, 3.0, Mix.SandState.DRY, 10.0);
+        MixMasses without = mortars.masses(Mixes.plain(LimeKind.PUTTY, 1.0, 3.0));
+
+        MixMasses hotMasses = mortars.masses(hot);
+        MixMasses puttyMasses = mortars.masses(putty);
+
+        double hotPlain = mortars.masses(Mixes.plain(LimeKind.QUICKLIME, 1.0, 3.0))
+                        .freeWaterKgPerM3()
+                / mortars.masses(Mixes.plain(LimeKind.QUICKLIME, 1.0, 3.0)).calciumHydroxideKgPerM3();
+        double puttyPlain = without.freeWaterKgPerM3() / without.calciumHydroxideKgPerM3();
+        // Rounding of some ten products of up to 1000.
+        assertEquals(
+                hotPlain * hotMasses.calciumHydroxideKgPerM3() + 0.35 * hotMasses.additionKgPerM3(),
+                hotMasses.freeWaterKgPerM3(),
+                1e-9);
+        assertEquals(
+                puttyPlain * puttyMasses.calciumHydroxideKgPerM3() + 0.35 * puttyMasses.additionKgPerM3(),
+                puttyMasses.freeWaterKgPerM3(),
+                1e-9);
+        assertTrue(hotMasses.additionKgPerM3() > 20.0);
+        assertEquals(
+                hotMasses.limeKgPerM3()
+                        + hotMasses.additionKgPerM3()
+                        + hotMasses.sandKgPerM3()
+                        + hotMasses.freeWaterKgPerM3(),
+                hotMasses.freshDensityKgPerM3());
+    }
+
+    // EXACT: only quicklime slakes in the mix.
+    @Test
+    void slakingWater_isThatOfQuicklimeOnly() {
+        assertTrue(mortars.masses(Mixes.plain(LimeKind.QUICKLIME, 1.0, 3.0)).slakingWaterKgPerM3() > 50.0);
+        assertEquals(
+                0.0, mortars.masses(Mixes.plain(LimeKind.HYDRATED, 1.0, 3.0)).slakingWaterKgPerM3());
+    }
+
     // EXACT: 300 kg/m3 in 12 mm are 3.6 litres.
     @Test
     void litresPerM2_areWaterTimesThickness() {

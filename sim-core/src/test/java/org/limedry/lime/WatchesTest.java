@@ -154,6 +154,27 @@ final class WatchesTest {
         assertTrue(notes.stream().allMatch(note -> note.source().equals("S83")));
     }
 
+    // EXACT: hair does not make a rule for air lime one for hydraulic lime, and a rule without a figure tells no wait.
+    @Test
+    void waits_ofRulesThatDoNotApply_areNone() {
+        GuidanceRule lath = new GuidanceRule("interval", "haired putty on lath", "24", "hours", "READ", "S40");
+        GuidanceRule open = new GuidanceRule("interval", "haired putty on lath", "until firm", "", "READ", "S40");
+
+        assertEquals(List.of(), Guidance.of(List.of(lath)).waits(Mixes.haired(LimeKind.NHL_2, 2.5), true));
+        assertEquals(List.of(), Guidance.of(List.of(open)).waits(Mixes.haired(LimeKind.PUTTY, 2.5), true));
+    }
+
+    // EXACT: at a limit nothing is said; it speaks beyond.
+    @Test
+    void tooFast_exactlyAtALimit_isSilent() {
+        TooFast.Finding atLimits =
+                TooFast.look(new TooFast.Exposure(1.0, 0.5, TooFast.DRAUGHT_COUNTS_BELOW, true, false, 0.60, false));
+        TooFast.Finding dry = TooFast.look(new TooFast.Exposure(1.0, 0.1, TooFast.DRY_AIR, false, false, 0.1, false));
+
+        assertEquals(List.of(), atLimits.causes());
+        assertEquals(List.of(), dry.causes());
+    }
+
     @Test
     void guidanceWithoutItsRules_saysSo() {
         Guidance empty = Guidance.of(List.of());

@@ -137,6 +137,8 @@ final class CatalogueTest {
         assertEquals(0.0, glass.retention().waterKgPerM3(1e5));
         assertEquals(0.0, glass.vapourPermeabilityKgPerMSPa().at(0.0));
         assertEquals(1.00, glass.conductivityWPerMK().at(0.0));
+        // PUBLISHED: glass row: 2500 kg/m3 and 750 J/(kg K).
+        assertEquals(1_875_000.0, glass.dryHeatCapacityJPerM3K());
     }
 
     @Test

@@ -56,10 +56,28 @@ final class BlockTridiagonalTest {
         assertFalse(system.factor());
     }
 
+    // EXACT: 1.5 times 1 less 3 times 0.5 is 0, in the last block too, where nothing follows that would notice.
+    @Test
+    void factor_ofASingularLastBlock_isRefused() {
+        BlockTridiagonal system = new BlockTridiagonal(1);
+        System.arraycopy(new double[] {1.5, 3.0, 0.5, 1.0}, 0, system.diagonal(), 0, 4);
+
+        assertFalse(system.factor());
+    }
+
     @Test
     void factor_ofABlockThatIsNotANumber_isRefused() {
         BlockTridiagonal system = new BlockTridiagonal(1);
         System.arraycopy(new double[] {1.5, 3.0, Double.NaN, 1.0}, 0, system.diagonal(), 0, 4);
+
+        assertFalse(system.factor());
+    }
+
+    // EXACT: 1e200 times 1e200 is beyond the range of numbers; so is the inverse then.
+    @Test
+    void factor_ofABlockBeyondTheRangeOfNumbers_isRefused() {
+        BlockTridiagonal system = new BlockTridiagonal(1);
+        System.arraycopy(new double[] {1.0e200, 3.0, 2.0, 1.0e200}, 0, system.diagonal(), 0, 4);
 
         assertFalse(system.factor());
     }

@@ -1,10 +1,16 @@
 package org.limedry.numerics;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -49,6 +55,31 @@ final class DenseSolverTest {
                 assertEquals(expected[k], found[k], 1.0e-9 * scale);
             }
         }
+    }
+
+    // EXACT: in each column one entry is 1e18 times the others, so any other pivot drowns the answer. Tolerance:
+    // rounding.
+    @Property(tries = 100)
+    void solve_withOneLargeEntryAColumn_picksItAsPivot(
+            @ForAll @IntRange(min = 2, max = 7) int size, @ForAll @LongRange(min = 0, max = 1L << 40) long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Integer> places = new ArrayList<>(IntStream.range(0, size).boxed().toList());
+        Collections.shuffle(places, new Random(random.nextLong()));
+        DenseSolver solver = new DenseSolver(size);
+        double[] right = new double[size];
+        double[] expected = random.doubles(size, 1.5, 7.0).toArray();
+        for (int k = 0; k < size * size; k++) {
+            boolean large = places.get(k % size) == k / size;
+            double value = large ? random.nextDouble(-3.0, -2.0) : random.nextDouble(1.0e-19, 1.0e-18);
+            solver.matrix()[k] = value;
+            right[k / size] += value * expected[k % size];
+        }
+
+        boolean regular = solver.factor();
+        solver.solve(right);
+
+        assertTrue(regular);
+        assertArrayEquals(expected, right, 1.0e-13);
     }
 
     // EXACT: rows 0.5 (1, 2) and 1.5 (1, 2) leave one direction open.

@@ -44,6 +44,19 @@ final class Rodas3Test {
         assertTrue(run(640).largestEstimate() > 1.0e-9);
     }
 
+    // EXACT: a stage looks at a new state where its place in the step or its weights differ from the stage before.
+    @Test
+    void newState_isTold_whereTheStageLooksElsewhere() {
+        for (int i = 1; i < Rodas3.STAGES; i++) {
+            double move = Math.abs(Rodas3.alpha(i) - Rodas3.alpha(i - 1)) + Math.abs(Rodas3.a(i, i - 1));
+            for (int j = 0; j < i - 1; j++) {
+                move += Math.abs(Rodas3.a(i, j) - Rodas3.a(i - 1, j));
+            }
+
+            assertEquals(move > 0.0, Rodas3.isNewState(i), "stage " + i);
+        }
+    }
+
     private static double order(double coarse, double fine) {
         return Math.log(Math.abs(coarse / fine)) / Math.log(2.0);
     }

@@ -3,7 +3,11 @@ package org.limedry.simulation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TimeZone;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -40,6 +44,26 @@ final class DeterminismTest {
         threads.shutdown();
 
         assertEquals(alone, found);
+    }
+
+    // EXACT: nothing in a run asks where and in which language the machine stands. No tolerance.
+    @Test
+    void run_onMachinesElsewhere_givesTheSameOutcome() {
+        TimeZone zone = TimeZone.getDefault();
+        Locale locale = Locale.getDefault();
+        Set<String> found = new HashSet<>();
+        try {
+            for (String place : List.of("Pacific/Kiritimati en-US", "America/St_Johns ar-EG-u-nu-arab", "UTC tr-TR")) {
+                TimeZone.setDefault(TimeZone.getTimeZone(place.substring(0, place.indexOf(' '))));
+                Locale.setDefault(Locale.forLanguageTag(place.substring(place.indexOf(' ') + 1)));
+                found.add(fingerprint(Simulation.run(RandomSites.site(11))));
+            }
+        } finally {
+            TimeZone.setDefault(zone);
+            Locale.setDefault(locale);
+        }
+
+        assertEquals(1, found.size());
     }
 
     /** Everything an outcome holds, to the last bit of every number. */

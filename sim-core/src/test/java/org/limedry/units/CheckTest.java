@@ -119,6 +119,14 @@ final class CheckTest {
                 "end: must be after the start, was day 3", () -> Check.that(false, "end", "after the start", "day 3"));
     }
 
+    // EXACT: a bound of a million and more is written as a number with its power of ten.
+    @Test
+    void message_ofALargeBound_keepsItReadable() {
+        assertMessage("p: must be in [0, 999999] Pa, was -1.0", () -> Check.inClosed(-1.0, 0.0, 999_999.0, "p", "Pa"));
+        assertMessage("p: must be in [0, 1000000.0] Pa, was -1.0", () -> Check.inClosed(-1.0, 0.0, 1e6, "p", "Pa"));
+        assertMessage("p: must be in [-1.0E10, 0.5] Pa, was 1.0", () -> Check.inClosed(1.0, -1e10, 0.5, "p", "Pa"));
+    }
+
     @Test
     void that_ofARuleThatHolds_passes() {
         assertPasses(() -> Check.that(true, "end", "after the start", "day 4"));

@@ -347,6 +347,7 @@ public final class Site {
                         air.windPressureDifference(),
                         air.dischargeCoefficient()),
                 usual.airHeat(),
-                usual.outdoorCarbonDioxidePpm());
+                usual.outdoorCarbonDioxidePpm(),
+                usual.fogFalls());
     }
 }

@@ -1,0 +1,54 @@
+package org.limedry.material;
+
+import org.junit.jupiter.api.Test;
+import org.limedry.Refusal;
+import org.limedry.reference.Estimate;
+
+/** What cannot be a material is refused where it is made, each argument by its name. */
+final class MaterialArgumentsTest {
+    private static final VanGenuchten RETENTION = new VanGenuchten(280.0, 5.0e4, 1.6);
+    private static final Closed NONE = Closed.instance();
+
+    @Test
+    void retention_refusesEachArgument() {
+        Refusal.of("freeSaturationKgPerM3", () -> new VanGenuchten(0.0, 5.0e4, 1.6));
+        Refusal.of("entrySuctionPa", () -> new VanGenuchten(280.0, Double.NaN, 1.6));
+        Refusal.of("exponent", () -> new VanGenuchten(280.0, 5.0e4, 1.0));
+        Refusal.of("waterAt80KgPerM3", () -> VanGenuchten.through(280.0, 280.0, 2.9e7, 5.0e4));
+        Refusal.of("entrySuctionPa", () -> VanGenuchten.through(280.0, 20.0, 2.9e7, 2.9e7));
+        Refusal.of("saturation", () -> RETENTION.suctionPa(1.0));
+    }
+
+    @Test
+    void laws_refuseEachArgument() {
+        Refusal.of("saturatedS", () -> new MualemLaw(RETENTION, 0.0));
+        Refusal.of("absorptionKgPerM2SqrtS", () -> new CapillaryLaw(RETENTION, -0.1, true, 1.1));
+        Refusal.of("rescale", () -> new CapillaryLaw(RETENTION, 0.1, true, 0.0));
+        Refusal.of("airKgPerMSPa", () -> new VapourResistance(0.0, 8.0, 280.0));
+        Refusal.of("resistanceFactor", () -> new VapourResistance(2.0e-10, 0.99, 280.0));
+        Refusal.of("freeSaturationKgPerM3", () -> new VapourResistance(2.0e-10, 8.0, Double.NaN));
+    }
+
+    @Test
+    void material_refusesEachArgument() {
+        Refusal.of("name", () -> new Material(" ", RETENTION, NONE, NONE, NONE, 1.4e6));
+        Refusal.of("dryHeatCapacityJPerM3K", () -> new Material("brick", RETENTION, NONE, NONE, NONE, 0.0));
+        Refusal.of("heatCapacityJPerKgK", () -> new MaterialSheet.Thermal(1650.0, 0.0, 0.6, 0.01));
+        Refusal.of("dryConductivityWPerMK", () -> new MaterialSheet.Thermal(1650.0, 850.0, Double.NaN, 0.01));
+        Refusal.of("conductivityGrowthM3PerKg", () -> new MaterialSheet.Thermal(1650.0, 850.0, 0.6, -0.01));
+        Refusal.of("freeSaturationKgPerM3", () -> new MaterialSheet.Storage(Double.NaN, 20.0, 5.0e4));
+    }
+
+    @Test
+    void assumed_refusesEachArgument() {
+        Estimate fromZero = new Estimate(1.0, 0.0, 2.0);
+        Refusal.of("words", () -> new Assumed("", "kPa", fromZero, false, "assumed", ""));
+        Refusal.of("status", () -> new Assumed("entry", "kPa", fromZero, false, " ", ""));
+    }
+
+    // EXACT: what may be nothing is taken only where it is no factor.
+    @Test
+    void assumed_downToNothing_isTakenWhereItIsNoFactor() {
+        new Assumed("steam", "kg/kg", new Estimate(1.0, 0.0, 2.0), false, "assumed", "");
+    }
+}
