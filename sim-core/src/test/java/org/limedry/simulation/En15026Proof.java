@@ -13,7 +13,7 @@ import org.limedry.reference.ReferenceTable;
 import org.limedry.wall.Constants;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
+import org.limedry.wall.WallView;
 
 /**
  * EN 15026 annex A: a half space at 20 C and 50 % meets air of 30 C and 95 %.
@@ -115,9 +115,9 @@ record En15026Proof(Variant variant, double transfer) implements ProofCase {
     public Map<String, Double> found(double gridFactor) {
         Lab lab = lab(gridFactor);
         Map<String, Double> found = new HashMap<>();
-        WallColumn start = lab.wallAfter(1.0e-9);
+        WallView start = lab.wallAfter(1.0e-9);
         for (int days : new int[] {7, 30}) {
-            WallColumn wall = lab.wallAfter(24.0 * days);
+            WallView wall = lab.wallAfter(24.0 * days);
             for (ReferenceTable.Row row :
                     ReferenceTable.load("benchmarks/EN15026").rows()) {
                 if (row.number("days") == days) {
@@ -162,7 +162,7 @@ record En15026Proof(Variant variant, double transfer) implements ProofCase {
         return 0.018 / (8.314 * 293.15) * 26.1e-6 / 200.0 * open / (0.503 * open * open + 0.497);
     }
 
-    private static double value(WallColumn wall, WallColumn start, ReferenceTable.Row row) {
+    private static double value(WallView wall, WallView start, ReferenceTable.Row row) {
         double depthM = DEEP_M - row.number("x_m");
         return switch (row.text("quantity")) {
             case "w" -> new SheetRetention().waterKgPerM3(wall.suctionPaAt(depthM));
@@ -176,7 +176,7 @@ record En15026Proof(Variant variant, double transfer) implements ProofCase {
      * Returns the warmth gained, {@code integral of (rho c + c_w w) (T - 20 C)}, w as it is in the end: the sheet counts
      * {@code c_w w} as it was while the layer warmed, which differs by less than 0.2 %.
      */
-    private static double heatJPerM2(WallColumn wall) {
+    private static double heatJPerM2(WallView wall) {
         int samples = 40_000;
         double sum = 0.0;
         for (int k = 0; k < samples; k++) {

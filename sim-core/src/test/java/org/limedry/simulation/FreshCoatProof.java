@@ -11,7 +11,7 @@ import org.limedry.material.Material;
 import org.limedry.reference.ReferenceTable;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
+import org.limedry.wall.WallView;
 
 /**
  * FRESH_COAT: two wet coats on an absorbent brick, the second laid after three days.
@@ -83,12 +83,12 @@ record FreshCoatProof(UnaryOperator<LiquidTransport> liquid) implements ProofCas
             double hour = hour(row);
             Lab lab = lab(gridFactor);
             // The row of 72 h is before the second coat is laid, which would be the run's last deed.
-            WallColumn wall = (hour > 72.0 ? lab.coat(WALL, mortar(), 0.01, 15.0, 72.0) : lab).wallAfter(hour);
+            WallView wall = (hour > 72.0 ? lab.coat(WALL, mortar(), 0.01, 15.0, 72.0) : lab).wallAfter(hour);
             found.put(key("brick", hour), wall.layerWaterKgPerM2(0));
             found.put(key("coat 1", hour), wall.coatWaterKgPerM2(1));
             found.put(key("coat 2", hour), wall.coats() > 1 ? wall.coatWaterKgPerM2(2) : 0.0);
             found.put(key("room face", hour), wall.innerCelsius());
-            found.put(key("evaporation to the room", hour), -wall.step().inner().vapourKgPerM2S());
+            found.put(key("evaporation to the room", hour), -wall.innerFace().vapourKgPerM2S());
         }
         return found;
     }

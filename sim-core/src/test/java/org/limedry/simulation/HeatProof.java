@@ -11,7 +11,7 @@ import org.limedry.material.Material;
 import org.limedry.reference.ReferenceTable;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
+import org.limedry.wall.WallView;
 
 /** HEAT: conduction and periodic response of closed materials. */
 final class HeatProof implements ProofCase {
@@ -79,7 +79,7 @@ final class HeatProof implements ProofCase {
             } else if (quantity.startsWith("convective")) {
                 found.put(quantity, inHalfSpace(film.wallAfter(hour(quantity)), quantity));
             } else if (quantity.startsWith("\"slab") || quantity.startsWith("slab")) {
-                WallColumn wall = slab.wallAfter(hour(quantity));
+                WallView wall = slab.wallAfter(hour(quantity));
                 found.put(quantity, quantity.contains("adiabatic") ? wall.outerCelsius() : wall.innerCelsius());
             } else if (quantity.startsWith("contact")) {
                 found.put(quantity, contactCelsius(gridFactor));
@@ -109,7 +109,7 @@ final class HeatProof implements ProofCase {
         return Double.parseDouble(matcher.group(1));
     }
 
-    private static double inHalfSpace(WallColumn wall, String quantity) {
+    private static double inHalfSpace(WallView wall, String quantity) {
         Matcher matcher = DEPTH.matcher(quantity);
         if (matcher.find()) {
             return wall.celsiusAt(DEEP_M - Double.parseDouble(matcher.group(1)));
@@ -159,10 +159,10 @@ final class HeatProof implements ProofCase {
                 new LayerPlan("brick", Lab.closed(0.6, 1.36e6), 0.365, 10.0, 1.0e6),
                 new LayerPlan("plaster", PLASTER, 0.020, 10.0, 1.0e6));
         Complex[] sum = {Complex.ZERO};
-        BiConsumer<Double, SiteModel> look = (hour, site) -> {
+        BiConsumer<Double, SiteView> look = (hour, site) -> {
             if (hour > 480.0 && hour == Math.rint(hour)) {
                 double heat =
-                        (airCelsius(inside, swing, hour) - site.columns().get(0).innerCelsius()) / 0.13;
+                        (airCelsius(inside, swing, hour) - site.walls().get(0).innerCelsius()) / 0.13;
                 Complex turn =
                         Complex.valueOf(0.0, -Math.PI * harmonic * hour / 12.0).exp();
                 sum[0] = sum[0].add(turn.multiply(heat));

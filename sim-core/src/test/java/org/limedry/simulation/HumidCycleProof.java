@@ -87,7 +87,7 @@ final class HumidCycleProof implements ProofCase {
                         new Side.Course("cycle", 100.0, film > 0.0 ? film : NO_FILM))
                 .run(24.0 * DAYS, (hour, site) -> {
                     if (hour >= 24.0 * (DAYS - 1)) {
-                        double water = site.columns().get(0).waterKgPerM2();
+                        double water = site.walls().get(0).waterKgPerM2();
                         range[0] = Math.min(range[0], water);
                         range[1] = Math.max(range[1], water);
                     }

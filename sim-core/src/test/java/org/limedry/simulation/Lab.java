@@ -23,8 +23,8 @@ import org.limedry.room.VapourExchange;
 import org.limedry.wall.Constants;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
 import org.limedry.wall.WallPlan;
+import org.limedry.wall.WallView;
 
 /** Puts a benchmark together as a scenario, runs it by the real time loop and looks on. */
 final class Lab {
@@ -159,7 +159,7 @@ final class Lab {
     }
 
     /** Runs and shows the site with the hours reached at the start and after every step. */
-    Outcome run(double hours, BiConsumer<Double, SiteModel> look) {
+    Outcome run(double hours, BiConsumer<Double, SiteView> look) {
         Outcome outcome =
                 Simulation.run(scenario(hours), Progress.none(), (now, site) -> look.accept(hours(now), site));
         if (!(outcome.ending() instanceof Outcome.Ending.Complete)) {
@@ -169,11 +169,11 @@ final class Lab {
     }
 
     /** Runs and returns the first wall as it then is. */
-    WallColumn wallAfter(double hours) {
-        List<WallColumn> last = new ArrayList<>();
+    WallView wallAfter(double hours) {
+        List<WallView> last = new ArrayList<>();
         run(hours, (hour, site) -> {
             if (last.isEmpty()) {
-                last.addAll(site.columns());
+                last.addAll(site.walls());
             }
         });
         return last.get(0);

@@ -10,7 +10,7 @@ import org.limedry.material.Retention;
 import org.limedry.reference.ReferenceTable;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
+import org.limedry.wall.WallView;
 
 /** HAMSTAD benchmark 2: a layer of 200 mm at 95 % dries towards 45 % on one face and 65 % on the other. */
 final class LayerDryingProof implements ProofCase {
@@ -85,7 +85,7 @@ final class LayerDryingProof implements ProofCase {
         for (ReferenceTable.Row row :
                 ReferenceTable.load("benchmarks/HAMSTAD_BM2_balance").rows()) {
             double hours = row.number("hours");
-            WallColumn wall = lab(gridFactor).wallAfter(hours);
+            WallView wall = lab(gridFactor).wallAfter(hours);
             found.put("water, " + row.text("hours") + " h", wall.waterKgPerM2());
             for (ReferenceTable.Row place : profiles) {
                 if (place.number("hours") == hours) {

@@ -102,15 +102,14 @@ final class RoomBufferProof implements ProofCase {
         double[] sums = new double[2];
         Lab lab = lab(kind, gridFactor);
         lab.run(from + 24.0, (hour, site) -> {
-            RoomUnknowns rooms = site.system().rooms();
-            double humidity = rooms.vapourPa(0, 461.5) / SATURATION_PA;
+            double humidity = site.vapourPa(0) / SATURATION_PA;
             double half = 2.0 * (hour - from);
             if (half >= 0.0 && half == Math.rint(half)) {
                 found.put(key(kind, 0.5 * half), humidity);
                 sums[0] += half > 0.0 ? humidity / 48.0 : 0.0;
             }
-            sums[1] = Math.max(sums[1], Math.abs(rooms.airCelsius(0) - CELSIUS));
-            sums[1] = Math.max(sums[1], Math.abs(site.columns().get(0).innerCelsius() - CELSIUS));
+            sums[1] = Math.max(sums[1], Math.abs(site.airCelsius(0) - CELSIUS));
+            sums[1] = Math.max(sums[1], Math.abs(site.walls().get(0).innerCelsius() - CELSIUS));
         });
         found.put("daily mean, " + kind.words, sums[0]);
         found.put("departure from 20 C, " + kind.words, sums[1]);

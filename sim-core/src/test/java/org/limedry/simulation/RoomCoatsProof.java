@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.limedry.material.LiquidTransport;
 import org.limedry.reference.ReferenceTable;
-import org.limedry.wall.WallColumn;
+import org.limedry.wall.WallView;
 
 /**
  * ROOM_COATS: every row and column of the sheet.
@@ -129,30 +129,29 @@ record RoomCoatsProof(UnaryOperator<LiquidTransport> liquid) implements ProofCas
         private double vented;
         private double ranOffGlass;
 
-        void add(SiteModel site) {
-            vented += site.system().zone().overStep(0, ZoneTerms.OUT_BY_AIR);
+        void add(SiteView site) {
+            vented += site.stepOutByAirKg(0);
             for (int wall = BRICK; wall <= GLASS; wall++) {
-                WallColumn column = site.columns().get(wall);
+                WallView column = site.walls().get(wall);
                 double area = column.plan().areaM2();
-                toRoom[wall] -= area * column.step().inner().stepVapourKgPerM2();
-                toOutside[wall] -= area * column.step().outer().stepVapourKgPerM2();
+                toRoom[wall] -= area * column.innerFace().stepVapourKgPerM2();
+                toOutside[wall] -= area * column.outerFace().stepVapourKgPerM2();
             }
-            WallColumn glass = site.columns().get(GLASS);
-            ranOffGlass += glass.plan().areaM2() * glass.step().inner().stepRunOffKgPerM2();
+            WallView glass = site.walls().get(GLASS);
+            ranOffGlass += glass.plan().areaM2() * glass.innerFace().stepRunOffKgPerM2();
         }
     }
 
-    private static void write(double hour, SiteModel site, Totals totals, Map<String, Double> found) {
-        RoomUnknowns rooms = site.system().rooms();
-        WallColumn brick = site.columns().get(BRICK);
-        WallColumn stone = site.columns().get(STONE);
-        WallColumn glass = site.columns().get(GLASS);
-        double airKg = RoomCoatsCase.VOLUME_M3 * rooms.vapourKgPerM3(0);
-        double saturationPa = Lab.sheetConstants().saturation().pressurePa(rooms.airCelsius(0));
+    private static void write(double hour, SiteView site, Totals totals, Map<String, Double> found) {
+        WallView brick = site.walls().get(BRICK);
+        WallView stone = site.walls().get(STONE);
+        WallView glass = site.walls().get(GLASS);
+        double airKg = RoomCoatsCase.VOLUME_M3 * site.vapourKgPerM3(0);
+        double saturationPa = Lab.sheetConstants().saturation().pressurePa(site.airCelsius(0));
         double[] values = {
-            rooms.airCelsius(0),
-            rooms.vapourPa(0, 461.5) / saturationPa,
-            rooms.radiantCelsius(0),
+            site.airCelsius(0),
+            site.vapourPa(0) / saturationPa,
+            site.radiantCelsius(0),
             brick.innerCelsius(),
             stone.innerCelsius(),
             glass.innerCelsius(),
@@ -178,7 +177,7 @@ record RoomCoatsProof(UnaryOperator<LiquidTransport> liquid) implements ProofCas
         }
     }
 
-    private static double held(WallColumn column) {
+    private static double held(WallView column) {
         double films = column.innerFilmKgPerM2() + column.outerFilmKgPerM2();
         return column.plan().areaM2() * (column.waterKgPerM2() + films);
     }

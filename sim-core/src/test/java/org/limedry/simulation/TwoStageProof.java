@@ -11,7 +11,7 @@ import org.limedry.material.Retention;
 import org.limedry.reference.ReferenceTable;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
+import org.limedry.wall.WallView;
 
 /** CAPILLARY C: a slab dries at a constant rate until its face is dry, then as fast as water reaches the face. */
 final class TwoStageProof implements ProofCase {
@@ -111,8 +111,8 @@ final class TwoStageProof implements ProofCase {
     private static void firstStage(double flux, double gridFactor, Map<String, Double> found) {
         double[] end = {Double.NaN, Double.NaN};
         double[] before = {0.0, START, Double.NaN};
-        BiConsumer<Double, SiteModel> look = (hour, site) -> {
-            WallColumn wall = site.columns().get(0);
+        BiConsumer<Double, SiteView> look = (hour, site) -> {
+            WallView wall = site.walls().get(0);
             double face = faceWater(wall);
             if (Double.isNaN(before[2])) {
                 before[2] = wall.waterKgPerM2();
@@ -135,15 +135,15 @@ final class TwoStageProof implements ProofCase {
                 .findFirst()
                 .orElseThrow();
         for (int hours : new int[] {0, 1, 4, 12, 24, 48}) {
-            WallColumn wall = lab(1.0e-4, gridFactor).wallAfter(firstHours + hours);
+            WallView wall = lab(1.0e-4, gridFactor).wallAfter(firstHours + hours);
             found.put("two_stage_remaining_water, " + hours + " h after t1", wall.waterKgPerM2());
             found.put(
                     "two_stage_rate, " + hours + " h after t1",
-                    -wall.step().inner().vapourKgPerM2S());
+                    -wall.innerFace().vapourKgPerM2S());
         }
     }
 
-    private static double faceWater(WallColumn wall) {
+    private static double faceWater(WallView wall) {
         return new SheetRetention().waterKgPerM3(wall.suctionPaAt(THICKNESS_M));
     }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import org.limedry.air.MagnusForm;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
+import org.limedry.wall.WallView;
 
 /**
  * A water uptake test: a dry layer, sealed behind, with its face held wet by air that reaches saturation within 10 s; no
@@ -31,7 +31,7 @@ final class Uptake {
                 .course("wet", air)
                 .wall("w", List.of(layer), new Side.Sealed(), new Side.Course("wet", 1.0e3, vapourTransferSPerM));
         double before = lab.wallAfter(1.0e-9).waterKgPerM2();
-        WallColumn wall = lab.wallAfter(hours);
+        WallView wall = lab.wallAfter(hours);
         return (wall.waterKgPerM2() - before) / Math.sqrt(3600.0 * hours);
     }
 }

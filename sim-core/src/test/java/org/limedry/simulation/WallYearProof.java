@@ -13,7 +13,7 @@ import org.limedry.reference.ReferenceTable;
 import org.limedry.reference.WeatherYear;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
+import org.limedry.wall.WallView;
 
 /** WALL_YEAR: a rendered brick wall with three coats through a year of hourly weather. */
 final class WallYearProof implements ProofCase {
@@ -79,10 +79,10 @@ final class WallYearProof implements ProofCase {
                 .collect(Collectors.toSet());
         double[] lost = new double[2];
         lab(gridFactor).run(HOURS, (hour, site) -> {
-            WallColumn wall = site.columns().get(0);
+            WallView wall = site.walls().get(0);
             if (hour > 0.0) {
-                lost[0] -= wall.step().inner().stepVapourKgPerM2();
-                lost[1] -= wall.step().outer().stepVapourKgPerM2();
+                lost[0] -= wall.innerFace().stepVapourKgPerM2();
+                lost[1] -= wall.outerFace().stepVapourKgPerM2();
             }
             if (hours.contains(hour)) {
                 for (int layer = 0; layer < LAYERS.size(); layer++) {

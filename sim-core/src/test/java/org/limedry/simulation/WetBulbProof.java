@@ -18,8 +18,8 @@ import org.limedry.room.Surfaces;
 import org.limedry.room.VapourExchange;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
 import org.limedry.wall.WallPlan;
+import org.limedry.wall.WallView;
 
 /** WETBULB_ROOM: wet faces in given air, and the room balances. */
 final class WetBulbProof implements ProofCase {
@@ -108,13 +108,13 @@ final class WetBulbProof implements ProofCase {
                 bare ? watts : watts + 5.0,
                 watts * LEWIS);
         Side behind = backed ? new Side.Air(5.0, 0.8, 1.2, 0.0) : new Side.Sealed();
-        WallColumn wall = new Lab()
+        WallView wall = new Lab()
                 .accuracy(Accuracy.ordinary().tolerance(), gridFactor)
                 .wall("w", List.of(plaster()), behind, inside)
                 .wallAfter(STEADY_HOURS);
         return row.text("unit").equals("C")
                 ? wall.innerCelsius()
-                : -wall.step().inner().vapourKgPerM2S();
+                : -wall.innerFace().vapourKgPerM2S();
     }
 
     /** Returns plaster that stays wet: a great store, light, and so conductive that it has one temperature. */
@@ -147,8 +147,8 @@ final class WetBulbProof implements ProofCase {
                 .wall(wall)
                 .run(STEADY_HOURS, (hour, site) -> {
                     last[0] = relativeHumidity(site);
-                    last[1] = -site.columns().get(0).step().inner().vapourKgPerM2S();
-                    last[2] = site.columns().get(0).innerCelsius();
+                    last[1] = -site.walls().get(0).innerFace().vapourKgPerM2S();
+                    last[2] = site.walls().get(0).innerCelsius();
                 });
         return switch (row.text("quantity")) {
             case "RH" -> last[0];
@@ -186,7 +186,7 @@ final class WetBulbProof implements ProofCase {
                 .surfaces(faces(1.0e3, 1.0e-12))
                 .room(room(0.0, 0.0, List.of(heater), 5.0))
                 .wall(pane(0.12, new Side.Air(5.0, 0.5, 1.0e3, 0.0)))
-                .run(hours, (hour, site) -> last[0] = site.system().rooms().airCelsius(0));
+                .run(hours, (hour, site) -> last[0] = site.airCelsius(0));
         return last[0];
     }
 
@@ -214,9 +214,8 @@ final class WetBulbProof implements ProofCase {
         return new WallPlan("pane", WallPlan.Kind.PANE, areaM2, glass, outside, new Side.Room("room"), 0.0);
     }
 
-    private static double relativeHumidity(SiteModel site) {
-        RoomUnknowns rooms = site.system().rooms();
-        return rooms.vapourPa(0, 461.5) / MagnusForm.ISO_WATER.pressurePa(rooms.airCelsius(0));
+    private static double relativeHumidity(SiteView site) {
+        return site.vapourPa(0) / MagnusForm.ISO_WATER.pressurePa(site.airCelsius(0));
     }
 
     private static double last(ReferenceTable.Row row) {
