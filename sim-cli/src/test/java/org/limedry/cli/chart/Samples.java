@@ -33,6 +33,9 @@ final class Samples {
         charts.put("chances, 3 days", OddsSamples.chances(threeDays, 3, 32));
         charts.put("chances, 200 days", OddsSamples.chances(long200, 200, 64));
         charts.put("rank", OddsSamples.rank());
+        charts.put("plots, named lines", PlotsSamples.lines());
+        charts.put("plots, found against expected", PlotsSamples.dots());
+        charts.put("plots, tiny and huge numbers", PlotsSamples.extremes());
         return charts;
     }
 }

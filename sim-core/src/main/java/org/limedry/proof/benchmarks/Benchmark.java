@@ -79,6 +79,6 @@ interface Benchmark extends Proof {
 
     /** Returns the name of a grid as a part of the case. */
     static String partOf(double gridFactor) {
-        return gridFactor == ORDINARY_GRID ? "ordinary grid" : "half cells";
+        return gridFactor == ORDINARY_GRID ? Benchmarks.ORDINARY_GRID : Benchmarks.HALF_CELLS;
     }
 }

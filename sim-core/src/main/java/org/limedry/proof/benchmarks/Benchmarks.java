@@ -5,6 +5,12 @@ import org.limedry.proof.figure.Proof;
 
 /** The proofs of the solver. */
 public final class Benchmarks {
+    /** The part of a case that was run on the grid of a site. */
+    public static final String ORDINARY_GRID = "ordinary grid";
+
+    /** The part of a case that was run with two cells for one. */
+    public static final String HALF_CELLS = "half cells";
+
     /** Surface transfer that stands for a face without resistance in EN 15026, W/(m2 K). */
     static final double EN15026_TRANSFER = 1.0e5;
 
