@@ -16,12 +16,6 @@ import org.limedry.units.Units;
 public final class Simulation {
     private static final double NANOS = 1.0e9;
 
-    /** Looks at the site as the run begins and after every step taken: for tests of what no outcome tells. */
-    @FunctionalInterface
-    interface Onlooker {
-        void look(Instant now, SiteModel site);
-    }
-
     private final Scenario scenario;
     private final Progress progress;
     private final Onlooker onlooker;
@@ -88,7 +82,15 @@ public final class Simulation {
         return new Simulation(scenario, until, progress, (now, site) -> {}).run();
     }
 
-    static Outcome run(Scenario scenario, Progress progress, Onlooker onlooker) {
+    /**
+     * Runs a scenario to its end and is looked at on the way.
+     *
+     * @param scenario what to run
+     * @param progress told of every simulated hour
+     * @param onlooker shown the site at the start and after every step
+     * @return what was found; also when the solver gave up, then with the last state it accepted
+     */
+    public static Outcome run(Scenario scenario, Progress progress, Onlooker onlooker) {
         return new Simulation(scenario, Until.THE_END, progress, onlooker).run();
     }
 

@@ -12,9 +12,10 @@ import org.limedry.units.Check;
 import org.limedry.wall.Constants;
 import org.limedry.wall.WallColumn;
 import org.limedry.wall.WallPlan;
+import org.limedry.wall.WallView;
 
 /** A site in motion: walls, rooms, coats and books, made from a scenario and changed only by the time loop. */
-final class SiteModel {
+final class SiteModel implements SiteView {
     private final Scenario scenario;
     private final List<WallColumn> columns = new ArrayList<>();
     private final List<CoatCourse> coats = new ArrayList<>();
@@ -63,6 +64,36 @@ final class SiteModel {
         books = new Books(columns, air, system, volumeM3, faceBooks());
         mistKgPerM2S = new double[columns.size()];
         risingKgPerS = new double[columns.size()];
+    }
+
+    @Override
+    public List<WallView> walls() {
+        return List.copyOf(columns);
+    }
+
+    @Override
+    public double airCelsius(int room) {
+        return system.rooms().airCelsius(room);
+    }
+
+    @Override
+    public double radiantCelsius(int room) {
+        return system.rooms().radiantCelsius(room);
+    }
+
+    @Override
+    public double vapourKgPerM3(int room) {
+        return system.rooms().vapourKgPerM3(room);
+    }
+
+    @Override
+    public double vapourPa(int room) {
+        return system.rooms().vapourPa(room, physics().constants().gasConstantVapourJPerKgK());
+    }
+
+    @Override
+    public double stepOutByAirKg(int room) {
+        return system.zone().overStep(room, ZoneTerms.OUT_BY_AIR);
     }
 
     Physics physics() {

@@ -7,7 +7,7 @@ import org.limedry.numerics.Rodas3;
  *
  * <p>All flows are per m2 of face and positive into the wall, run-off positive away from it.
  */
-public final class FaceExchange {
+public final class FaceExchange implements FaceView {
     private final Face face = new Face();
     private final double latentHeatJPerKg;
     private final Rodas3.Integral vapourIntegral = new Rodas3.Integral();
@@ -37,27 +37,27 @@ public final class FaceExchange {
         return face;
     }
 
-    /** Returns the vapour taken up by the face over the accepted step, kg/m2; negative when it dries. */
+    @Override
     public double stepVapourKgPerM2() {
         return stepVapour;
     }
 
-    /** Returns what ran off the face over the accepted step, kg/m2. */
+    @Override
     public double stepRunOffKgPerM2() {
         return stepRunOff;
     }
 
-    /** Returns the vapour flow into the face in the state last looked at, kg/(m2 s). */
+    @Override
     public double vapourKgPerM2S() {
         return vapour;
     }
 
-    /** Returns the heat given to the face by the air, without latent heat, W/m2. */
+    @Override
     public double convectionWPerM2() {
         return convection;
     }
 
-    /** Returns the heat given to the face by the radiant node, W/m2. */
+    @Override
     public double radiationWPerM2() {
         return radiation;
     }

@@ -8,40 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import org.limedry.reference.ReferenceTable;
 
 class StandardAtmosphereTest {
-    // PUBLISHED and COMPUTED: psychro/barometric_published, tolerance of the row; computed columns to their print.
-    @Test
-    void barometricTable_isMet() {
-        int published = 0;
-        int computed = 0;
-        for (ReferenceTable.Row row :
-                ReferenceTable.load("psychro/barometric_published").rows()) {
-            double altitudeM = row.number("altitude_m");
-            boolean temperature = row.text("quantity").startsWith("t_");
-            double standard =
-                    temperature ? StandardAtmosphere.celsius(altitudeM) : StandardAtmosphere.pressurePa(altitudeM);
-            double ashrae = temperature ? standard : StandardAtmosphere.ashraePressurePa(altitudeM);
-
-            Printed.assertSame(row, "isa_ussa1976", standard, 0.0);
-            Printed.assertSame(row, "ashrae_eq3_or_eq4", ashrae, 0.0);
-            if (row.optionalNumber("fao56_eq7").isPresent()) {
-                Printed.assertSame(row, "fao56_eq7", StandardAtmosphere.fao56PressurePa(altitudeM), 0.0);
-                computed++;
-            }
-            if (row.optionalNumber("published_value").isPresent()) {
-                boolean fao = row.text("quantity").equals("p_station_FAO_eq7");
-                double found = fao ? StandardAtmosphere.fao56PressurePa(altitudeM) : standard;
-                Printed.assertNear(row, "published_value", found, row.number("tolerance"));
-                published++;
-            }
-        }
-
-        assertEquals(16, published);
-        assertEquals(13, computed);
-    }
-
     // PUBLISHED: the heads of weather/mullingar-2017 and valentia-2017 were brought in with the note that the station
     // pressure is about 12 and 3 hPa below that reduced to sea level, at 101 and 24 m.
     @Test

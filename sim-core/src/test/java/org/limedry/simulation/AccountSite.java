@@ -11,6 +11,8 @@ import org.limedry.lime.CoatPlan;
 import org.limedry.lime.Laying;
 import org.limedry.lime.ReadinessRule;
 import org.limedry.material.Catalogue;
+import org.limedry.proof.benchmarks.Course;
+import org.limedry.proof.benchmarks.Lab;
 import org.limedry.reference.MaterialTable;
 import org.limedry.room.Opening;
 import org.limedry.room.Plant;

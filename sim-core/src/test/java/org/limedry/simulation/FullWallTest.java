@@ -10,6 +10,8 @@ import org.limedry.climate.Schedule;
 import org.limedry.lime.CoatPlan;
 import org.limedry.lime.Laying;
 import org.limedry.material.Catalogue;
+import org.limedry.proof.benchmarks.Lab;
+import org.limedry.proof.benchmarks.SheetMaterials;
 import org.limedry.reference.MaterialTable;
 import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;

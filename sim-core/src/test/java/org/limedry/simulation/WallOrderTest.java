@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.limedry.air.MagnusForm;
+import org.limedry.proof.benchmarks.Course;
+import org.limedry.proof.benchmarks.Lab;
+import org.limedry.proof.benchmarks.SheetMaterials;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
+import org.limedry.wall.WallView;
 
 /** Order of a whole wall in time and in space, on a smooth day and a half: plaster on brick wetted and warmed by its air. */
 final class WallOrderTest {
@@ -67,7 +70,7 @@ final class WallOrderTest {
         List<LayerPlan> layers = List.of(
                 new LayerPlan("brick", SheetMaterials.roomBrick(), 0.1, CELSIUS, suctionPa),
                 new LayerPlan("plaster", SheetMaterials.roomCoat(), 0.02, CELSIUS, suctionPa));
-        WallColumn wall = new Lab()
+        WallView wall = new Lab()
                 .accuracy(tolerance, gridFactor)
                 .longestStep(longestS)
                 .course("air", air())

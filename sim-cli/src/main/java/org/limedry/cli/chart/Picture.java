@@ -16,6 +16,8 @@ interface Picture {
             return new DryingPicture(drying, size);
         } else if (chart instanceof WallAndDewPointChart wall) {
             return new WallPicture(wall, size);
+        } else if (chart instanceof PlotsChart plots) {
+            return new PlotsPicture(plots, size);
         } else if (chart instanceof WaterAccountChart account) {
             return size == Size.WIDE ? new AccountBars(account.shown()) : new AccountSteps(account.shown());
         } else if (chart instanceof SavedChart saved) {

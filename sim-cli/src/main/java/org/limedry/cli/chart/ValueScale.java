@@ -22,13 +22,23 @@ record ValueScale(double low, double high, double step) {
     /** Returns a scale from 0 to a little above {@code highest}. */
     static ValueScale fromZero(double highest) {
         double high = highest > 0 ? highest * HEADROOM : 1;
-        double decade = Math.pow(10, Math.floor(Math.log10(high)) - 1);
-        double step = DoubleStream.of(1, 2, 5, 10, 20, 50)
+        return new ValueScale(0, high, stepOver(high));
+    }
+
+    /** Returns a scale from a little below the lowest to a little above the highest value, in round steps. */
+    static ValueScale between(double lowest, double highest) {
+        double span = highest > lowest ? highest - lowest : 1;
+        double room = (HEADROOM - 1) * span;
+        return new ValueScale(lowest - room, highest + room, stepOver(span + 2 * room));
+    }
+
+    private static double stepOver(double span) {
+        double decade = Math.pow(10, Math.floor(Math.log10(span)) - 1);
+        return DoubleStream.of(1, 2, 5, 10, 20, 50)
                 .map(times -> times * decade)
-                .filter(candidate -> high / candidate < MOST_STEPS + 1)
+                .filter(candidate -> span / candidate < MOST_STEPS + 1)
                 .findFirst()
-                .orElse(high);
-        return new ValueScale(0, high, step);
+                .orElse(span);
     }
 
     /** Returns a scale in steps of 2 degrees, or more if the values lie far apart, with room for words at both ends. */

@@ -2,8 +2,6 @@ package org.limedry.cli.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.Writer;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +15,7 @@ import org.limedry.air.MoistAir;
 import org.limedry.air.Phase;
 import org.limedry.air.Saturation;
 import org.limedry.air.SaturationFormula;
-import org.limedry.cli.page.OutputFolder;
+import org.limedry.cli.page.WholeFile;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.AirRules;
@@ -171,24 +169,7 @@ public final class AirCommand implements Callable<Integer> {
             AirColumns.write(table, out);
             out.flush();
         } else {
-            writeWhole(table, asked.out);
-        }
-    }
-
-    /** Nobody finds half a table, and a table that was there stays until the new one is whole. */
-    private static void writeWhole(AirTable table, Path file) throws IOException {
-        Path target = file.toAbsolutePath().normalize();
-        Path name = target.getFileName();
-        Path directory = target.getParent();
-        if (name == null || directory == null) {
-            throw new BadInputException(
-                    List.of(new InputProblem(file.toString(), 0, "--out", "must be a file", "this is a folder")));
-        }
-        try (OutputFolder folder = OutputFolder.open(directory, List.of(name))) {
-            try (Writer out = Files.newBufferedWriter(folder.aside().resolve(name))) {
-                AirColumns.write(table, out);
-            }
-            folder.publish();
+            WholeFile.write(asked.out, "--out", file -> AirColumns.write(table, file));
         }
     }
 }

@@ -13,9 +13,11 @@ import org.limedry.simulation.Progress;
 /** A bar for work that takes longer than a second, on a terminal only. */
 final class RunProgress implements AutoCloseable {
     private static final long PATIENCE_NANOS = Duration.ofSeconds(1).toNanos();
-    private static final int LOOK_EVERY = 32;
+    private static final int LOOK_EVERY_HOURS = 32;
 
-    private final long hours;
+    private final String task;
+    private final long steps;
+    private final int lookEvery;
     private final boolean terminal;
     private final long started = System.nanoTime();
     private final AtomicLong done = new AtomicLong();
@@ -27,18 +29,32 @@ final class RunProgress implements AutoCloseable {
      * @param hours simulated hours in all runs together
      */
     RunProgress(long hours) {
-        this.hours = hours;
+        this("drying", hours, LOOK_EVERY_HOURS);
+    }
+
+    private RunProgress(String task, long steps, int lookEvery) {
+        this.task = task;
+        this.steps = steps;
+        this.lookEvery = lookEvery;
         this.terminal = isTerminal();
+    }
+
+    /** Starts to count cases. */
+    static RunProgress ofCases(int cases) {
+        return new RunProgress("checking", cases, 1);
     }
 
     /** Returns what a run is to tell; may be told by several threads. */
     Progress ofARun() {
-        return now -> {
-            long hour = done.incrementAndGet();
-            if (terminal && hour % LOOK_EVERY == 0 && System.nanoTime() - started > PATIENCE_NANOS) {
-                show(hour);
-            }
-        };
+        return now -> step();
+    }
+
+    /** Counts one step; may be told by several threads. */
+    void step() {
+        long reached = done.incrementAndGet();
+        if (terminal && reached % lookEvery == 0 && System.nanoTime() - started > PATIENCE_NANOS) {
+            show(reached);
+        }
     }
 
     @Override
@@ -48,17 +64,17 @@ final class RunProgress implements AutoCloseable {
         }
     }
 
-    private synchronized void show(long hour) {
+    private synchronized void show(long reached) {
         if (bar == null) {
             bar = new ProgressBarBuilder()
-                    .setTaskName("drying")
-                    .setInitialMax(hours)
+                    .setTaskName(task)
+                    .setInitialMax(steps)
                     .setStyle(ProgressBarStyle.ASCII)
                     .clearDisplayOnFinish()
                     .hideEta()
                     .build();
         }
-        bar.stepTo(hour);
+        bar.stepTo(reached);
     }
 
     /** From Java 22 on there is a console even where there is no terminal, and a method that tells; before, neither. */

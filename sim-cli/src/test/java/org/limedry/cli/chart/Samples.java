@@ -35,6 +35,9 @@ final class Samples {
         charts.put("rank", OddsSamples.rank());
         charts.put("saved, ranges", OddsSamples.saved(true));
         charts.put("saved, likely only", OddsSamples.saved(false));
+        charts.put("plots, named lines", PlotsSamples.lines());
+        charts.put("plots, found against expected", PlotsSamples.dots());
+        charts.put("plots, tiny and huge numbers", PlotsSamples.extremes());
         return charts;
     }
 }

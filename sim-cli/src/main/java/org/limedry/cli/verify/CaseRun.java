@@ -1,0 +1,105 @@
+package org.limedry.cli.verify;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Collectors;
+import org.limedry.proof.figure.Figure;
+import org.limedry.proof.figure.Proof;
+import org.limedry.proof.figure.Verdict;
+
+/**
+ * A case that has been run.
+ *
+ * @param proof the case
+ * @param figures what it came to
+ */
+public record CaseRun(Proof proof, List<Figure> figures) {
+    public CaseRun {
+        figures = List.copyOf(figures);
+    }
+
+    /**
+     * Runs cases, several at a time.
+     *
+     * @param proofs the cases
+     * @param threads how many at a time; at least 1
+     * @param done told whenever a case is done, by any thread
+     * @return the cases in the order given, whatever the order in which they end
+     */
+    public static List<CaseRun> all(List<Proof> proofs, int threads, Runnable done) {
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            List<Future<CaseRun>> running = new ArrayList<>();
+            for (Proof proof : proofs) {
+                Callable<CaseRun> job = () -> {
+                    CaseRun run = new CaseRun(proof, proof.figures());
+                    done.run();
+                    return run;
+                };
+                running.add(pool.submit(job));
+            }
+            List<CaseRun> runs = new ArrayList<>();
+            for (Future<CaseRun> future : running) {
+                runs.add(future.get());
+            }
+            return List.copyOf(runs);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted", e);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("a case could not be run: " + e.getCause(), e);
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    /** Returns the figures by part, in their order. */
+    Map<String, List<Figure>> parts() {
+        return figures.stream().collect(Collectors.groupingBy(Figure::part, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    /** Tells whether every figure is in, but for those whose source is in error. */
+    public boolean isMet() {
+        return outside(figures) == 0;
+    }
+
+    static long outside(List<Figure> figures) {
+        return figures.stream()
+                .filter(figure -> figure.verdict() == Verdict.OUTSIDE)
+                .count();
+    }
+
+    static long inError(List<Figure> figures) {
+        return figures.stream()
+                .filter(figure -> figure.verdict() == Verdict.SOURCE_IN_ERROR)
+                .count();
+    }
+
+    /**
+     * Returns the figure that is furthest off by a hundredth of what is accepted, the first of several, so that rounding
+     * does not choose another one elsewhere; one whose source is in error only if there is no other.
+     */
+    static Figure worst(List<Figure> figures) {
+        List<Figure> fair = figures.stream()
+                .filter(figure -> figure.verdict() != Verdict.SOURCE_IN_ERROR)
+                .toList();
+        List<Figure> judged = fair.isEmpty() ? figures : fair;
+        Figure worst = judged.get(0);
+        for (Figure figure : judged) {
+            worst = hundredths(figure) > hundredths(worst) ? figure : worst;
+        }
+        return worst;
+    }
+
+    private static long hundredths(Figure figure) {
+        // Not a number is as far off as can be.
+        return Double.isNaN(figure.share()) ? Long.MAX_VALUE : Math.round(100.0 * figure.share());
+    }
+}
