@@ -16,12 +16,6 @@ import org.limedry.units.Units;
 public final class Simulation {
     private static final double NANOS = 1.0e9;
 
-    /** Looks at the site as the run begins and after every step taken: for tests of what no outcome tells. */
-    @FunctionalInterface
-    interface Onlooker {
-        void look(Instant now, SiteModel site);
-    }
-
     private final Scenario scenario;
     private final Progress progress;
     private final Onlooker onlooker;
@@ -40,7 +34,7 @@ public final class Simulation {
         this.progress = progress;
         this.onlooker = onlooker;
         model = new SiteModel(scenario);
-        timeline = new Timeline(scenario);
+        timeline = new Timeline(scenario, onlooker.stops());
         long hours = Duration.between(scenario.from(), scenario.until()).toHours();
         history = new HistoryWriter(model, (int) hours + 2);
         watch = new Watch(model, scenario);
@@ -61,10 +55,17 @@ public final class Simulation {
      * @return what was found; also when the solver gave up, then with the last state it accepted
      */
     public static Outcome run(Scenario scenario, Progress progress) {
-        return run(scenario, progress, (now, site) -> {});
+        return run(scenario, progress, Onlooker.none());
     }
 
-    static Outcome run(Scenario scenario, Progress progress, Onlooker onlooker) {
+    /**
+     * Runs a scenario to its end while somebody looks on.
+     *
+     * @param scenario what to run
+     * @param progress told of every simulated hour
+     * @param onlooker shown the site as the run begins and after every step
+     */
+    public static Outcome run(Scenario scenario, Progress progress, Onlooker onlooker) {
         return new Simulation(scenario, progress, onlooker).run();
     }
 
@@ -76,7 +77,8 @@ public final class Simulation {
         while (now.isBefore(scenario.until()) && ending instanceof Outcome.Ending.Complete) {
             Instant event = timeline.after(now, scenario.until());
             Instant hour = nextHour();
-            Instant target = hour.isBefore(event) ? hour : event;
+            Instant landing = hour.isBefore(event) ? hour : event;
+            Instant target = timeline.stopAfter(now, landing);
             ending = advance(target);
             if (ending instanceof Outcome.Ending.Complete) {
                 arrive(target, target.equals(event), target.equals(hour));

@@ -2,6 +2,7 @@ package org.limedry.simulation;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.limedry.lime.CoatPlan;
 import org.limedry.lime.Laying;
@@ -14,7 +15,7 @@ import org.limedry.wall.WallColumn;
 import org.limedry.wall.WallPlan;
 
 /** A site in motion: walls, rooms, coats and books, made from a scenario and changed only by the time loop. */
-final class SiteModel {
+final class SiteModel implements SiteView {
     private final Scenario scenario;
     private final List<WallColumn> columns = new ArrayList<>();
     private final List<CoatCourse> coats = new ArrayList<>();
@@ -71,6 +72,31 @@ final class SiteModel {
 
     List<String> roomNames() {
         return roomNames;
+    }
+
+    @Override
+    public List<WallColumn> walls() {
+        return Collections.unmodifiableList(columns);
+    }
+
+    @Override
+    public double airCelsius(int room) {
+        return system.rooms().airCelsius(room);
+    }
+
+    @Override
+    public double radiantCelsius(int room) {
+        return system.rooms().radiantCelsius(room);
+    }
+
+    @Override
+    public double vapourKgPerM3(int room) {
+        return system.rooms().vapourKgPerM3(room);
+    }
+
+    @Override
+    public double stepOutByAirKg(int room) {
+        return system.zone().overStep(room, ZoneTerms.OUT_BY_AIR);
     }
 
     List<WallColumn> columns() {

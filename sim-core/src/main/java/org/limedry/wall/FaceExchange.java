@@ -7,7 +7,7 @@ import org.limedry.numerics.Rodas3;
  *
  * <p>All flows are per m2 of face and positive into the wall, run-off positive away from it.
  */
-public final class FaceExchange {
+public final class FaceExchange implements FaceFlow {
     private final Face face = new Face();
     private final double latentHeatJPerKg;
     private final Rodas3.Integral vapourIntegral = new Rodas3.Integral();
@@ -37,17 +37,17 @@ public final class FaceExchange {
         return face;
     }
 
-    /** Returns the vapour taken up by the face over the accepted step, kg/m2; negative when it dries. */
+    @Override
     public double stepVapourKgPerM2() {
         return stepVapour;
     }
 
-    /** Returns what ran off the face over the accepted step, kg/m2. */
+    @Override
     public double stepRunOffKgPerM2() {
         return stepRunOff;
     }
 
-    /** Returns the vapour flow into the face in the state last looked at, kg/(m2 s). */
+    @Override
     public double vapourKgPerM2S() {
         return vapour;
     }

@@ -13,7 +13,7 @@ import org.limedry.material.Material;
  * <p>Mutable on purpose: the coupled solver owns one for every wall of a run and nobody else sees it. Depths count from
  * the outer face.
  */
-public final class WallColumn {
+public final class WallColumn implements WallView {
     /** As full as a cell is made by a film that is covered. */
     private static final double SOAKED_LOG_SUCTION = Math.log(10.0);
 
@@ -65,7 +65,7 @@ public final class WallColumn {
         return outside instanceof Side.Room ? Grid.End.FACE : Grid.End.OUTER;
     }
 
-    /** Returns the plan it was built from. */
+    @Override
     public WallPlan plan() {
         return plan;
     }
@@ -75,9 +75,19 @@ public final class WallColumn {
         return step;
     }
 
-    /** Returns how many coats have been laid. */
+    @Override
     public int coats() {
         return mesh.layers() - oldLayers;
+    }
+
+    @Override
+    public FaceFlow innerFlow() {
+        return step.inner();
+    }
+
+    @Override
+    public FaceFlow outerFlow() {
+        return step.outer();
     }
 
     /** Returns how many nodes there are. */
@@ -157,7 +167,7 @@ public final class WallColumn {
         return waterKgPerM2 - taken;
     }
 
-    /** Returns the water in all materials, films left out, kg/m2. */
+    @Override
     public double waterKgPerM2() {
         double sum = 0.0;
         for (int node = 0; node < mesh.nodes(); node++) {
@@ -175,12 +185,12 @@ public final class WallColumn {
         return sum;
     }
 
-    /** Returns the water in one coat, 1 for the first, kg/m2. */
+    @Override
     public double coatWaterKgPerM2(int coat) {
         return layerWaterKgPerM2(oldLayers + coat - 1);
     }
 
-    /** Returns the water in one layer, 0 for the outermost, coats counted on, kg/m2. */
+    @Override
     public double layerWaterKgPerM2(int layer) {
         double sum = 0.0;
         for (int node = mesh.firstNode(layer); node <= mesh.lastNode(layer); node++) {
@@ -249,37 +259,37 @@ public final class WallColumn {
         return state.celsius[node];
     }
 
-    /** Returns the temperature of the inner face, C. */
+    @Override
     public double innerCelsius() {
         return state.celsius[mesh.nodes() - 1];
     }
 
-    /** Returns the temperature of the outer face, C. */
+    @Override
     public double outerCelsius() {
         return state.celsius[0];
     }
 
-    /** Returns the relative humidity in the pores of the inner face, fraction. */
+    @Override
     public double innerRelativeHumidity() {
         return relativeHumidity(mesh.nodes() - 1);
     }
 
-    /** Returns the film on the inner face, kg/m2. */
+    @Override
     public double innerFilmKgPerM2() {
         return mesh.filmKgPerM2(mesh.nodes() - 1, state.logSuction[mesh.nodes() - 1]);
     }
 
-    /** Returns the film on the outer face, kg/m2. */
+    @Override
     public double outerFilmKgPerM2() {
         return mesh.filmKgPerM2(0, state.logSuction[0]);
     }
 
-    /** Returns the suction at a depth, linear in ln p between nodes, Pa. */
+    @Override
     public double suctionPaAt(double depthM) {
         return Math.exp(at(state.logSuction, depthM));
     }
 
-    /** Returns the temperature at a depth, linear between nodes, C. */
+    @Override
     public double celsiusAt(double depthM) {
         return at(state.celsius, depthM);
     }

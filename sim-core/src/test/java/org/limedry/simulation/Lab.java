@@ -160,8 +160,8 @@ final class Lab {
 
     /** Runs and shows the site with the hours reached at the start and after every step. */
     Outcome run(double hours, BiConsumer<Double, SiteModel> look) {
-        Outcome outcome =
-                Simulation.run(scenario(hours), Progress.none(), (now, site) -> look.accept(hours(now), site));
+        Outcome outcome = Simulation.run(
+                scenario(hours), Progress.none(), (now, site) -> look.accept(hours(now), (SiteModel) site));
         if (!(outcome.ending() instanceof Outcome.Ending.Complete)) {
             throw new IllegalStateException("the solver gave up at " + outcome.reached() + ": " + outcome.ending());
         }
