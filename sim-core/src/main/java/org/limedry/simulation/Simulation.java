@@ -71,6 +71,8 @@ public final class Simulation {
 
     private Outcome run() {
         Outcome.Ending ending = new Outcome.Ending.Complete();
+        Instant soon = now.plusSeconds(1);
+        model.showAir(scenario.outdoors().over(now, soon), coursesOver(now, soon), 1.0);
         onlooker.look(now, model);
         model.event(now);
         history.write(now, weatherAt(now));
@@ -126,10 +128,15 @@ public final class Simulation {
 
     private double tryStep(Instant end, double stepS) {
         Outdoors.Piece piece = scenario.outdoors().over(now, end);
-        Map<String, Outdoors.Piece> courses = new HashMap<>();
-        scenario.courses().forEach((name, course) -> courses.put(name, course.over(now, end)));
+        Map<String, Outdoors.Piece> courses = coursesOver(now, end);
         model.prepare(Weather.at(piece, 0.0), stepS);
         return model.system().tryStep(piece, courses, stepS, scenario.accuracy().tolerance());
+    }
+
+    private Map<String, Outdoors.Piece> coursesOver(Instant from, Instant until) {
+        Map<String, Outdoors.Piece> courses = new HashMap<>();
+        scenario.courses().forEach((name, course) -> courses.put(name, course.over(from, until)));
+        return courses;
     }
 
     private void take(Instant end, double stepS) {

@@ -12,6 +12,7 @@ import org.limedry.lime.Laying;
 import org.limedry.room.Opening;
 import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
+import org.limedry.wall.WallPlan;
 
 /** The instants at which a step must end: something opens, is switched, laid or tried by hand, or is looked at. */
 final class Timeline {
@@ -30,6 +31,9 @@ final class Timeline {
             } else if (coat.laying() instanceof Laying.WhenReady when) {
                 addMornings(when, scenario);
             }
+        }
+        for (WallPlan wall : scenario.walls()) {
+            wall.later().forEach(layer -> instants.add(layer.laid()));
         }
         scenario.handTests().stream().map(HandTest::instant).forEach(instants::add);
         instants.add(scenario.until());

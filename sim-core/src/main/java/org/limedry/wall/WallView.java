@@ -8,6 +8,12 @@ public interface WallView {
     /** Returns how many coats have been laid. */
     int coats();
 
+    /** Returns how many layers there are, coats counted. */
+    int layers();
+
+    /** Returns the thickness of all layers, m. */
+    double thicknessM();
+
     /** Returns the water in all materials, films left out, kg/m2. */
     double waterKgPerM2();
 
@@ -37,6 +43,24 @@ public interface WallView {
 
     /** Returns the suction at a depth, Pa, its logarithm linear between nodes. */
     double suctionPaAt(double depthM);
+
+    /** Returns the relative humidity in the pores at a depth, fraction. */
+    double relativeHumidityAt(double depthM);
+
+    /** Returns the water at a depth, kg/m3; on a contact, that of the layer on its outer side. */
+    double waterKgPerM3At(double depthM);
+
+    /** Returns the least suction in the wall, Pa; below 0 where water stands in full pores of a tabulated material. */
+    double wettestSuctionPa();
+
+    /** Returns the heat stored over the accepted step, the sum of (rho c + c_w w) dT, J/m2. */
+    double stepHeatStoredJPerM2();
+
+    /** Returns the outer face as it now is; a held one as it is given. */
+    FaceLook outerFace();
+
+    /** Returns the inner face as it now is; a held one as it is given. */
+    FaceLook innerFace();
 
     /** Returns what passes the inner face. */
     FaceFlow innerFlow();
