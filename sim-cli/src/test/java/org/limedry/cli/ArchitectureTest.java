@@ -27,6 +27,8 @@ final class ArchitectureTest {
             .definedBy("org.limedry.cli.chart..")
             .layer("site")
             .definedBy("org.limedry.cli.site..")
+            .layer("wallcase")
+            .definedBy("org.limedry.cli.wallcase..")
             .layer("readings")
             .definedBy("org.limedry.cli.readings..")
             .layer("problem")
@@ -42,9 +44,11 @@ final class ArchitectureTest {
             .whereLayer("chart")
             .mayOnlyBeAccessedByLayers("command", "report")
             .whereLayer("site")
-            .mayOnlyBeAccessedByLayers("command", "report", "chart")
+            .mayOnlyBeAccessedByLayers("command", "report", "chart", "wallcase")
+            .whereLayer("wallcase")
+            .mayOnlyBeAccessedByLayers("command")
             .whereLayer("readings")
-            .mayOnlyBeAccessedByLayers("command", "verify", "report", "chart", "site")
+            .mayOnlyBeAccessedByLayers("command", "verify", "report", "chart", "site", "wallcase")
             .ensureAllClassesAreContainedInArchitecture();
 
     @ArchTest
