@@ -34,6 +34,8 @@ final class ArchitectureTest {
             .definedBy("org.limedry.cli.chart..")
             .layer("site")
             .definedBy("org.limedry.cli.site..")
+            .layer("wallcase")
+            .definedBy("org.limedry.cli.wallcase..")
             .layer("readings")
             .definedBy("org.limedry.cli.readings..")
             .layer("problem")
@@ -56,6 +58,11 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("command", "questions", "report", "page", "chart")
             .whereLayer("readings")
             .mayOnlyBeAccessedByLayers("command", "verify", "questions", "report", "page", "chart", "site")
+            .mayOnlyBeAccessedByLayers("command", "report", "chart", "wallcase")
+            .whereLayer("wallcase")
+            .mayOnlyBeAccessedByLayers("command")
+            .whereLayer("readings")
+            .mayOnlyBeAccessedByLayers("command", "verify", "report", "chart", "site", "wallcase")
             .ensureAllClassesAreContainedInArchitecture();
 
     @ArchTest

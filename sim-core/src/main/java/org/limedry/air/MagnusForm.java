@@ -12,7 +12,7 @@ import org.limedry.units.Check;
  * @param slope a, dimensionless; above 0
  * @param offsetCelsius b, °C; above 0
  */
-public record MagnusForm(double referencePa, double slope, double offsetCelsius) {
+public record MagnusForm(double referencePa, double slope, double offsetCelsius) implements SaturationCurve {
     /** Over water. Source: WMO-No. 8, annex 4.B, eq. 4.B.1, second-hand. Valid: -45 to 60 °C. */
     public static final MagnusForm WMO_WATER = new MagnusForm(611.2, 17.62, 243.12);
 
@@ -37,6 +37,7 @@ public record MagnusForm(double referencePa, double slope, double offsetCelsius)
      * @param celsius temperature, °C; above the pole at {@code -offsetCelsius}, NaN gives NaN
      * @return saturation vapour pressure, Pa
      */
+    @Override
     public double pressurePa(double celsius) {
         return referencePa * Math.exp(slope * celsius / (offsetCelsius + celsius));
     }
@@ -47,6 +48,7 @@ public record MagnusForm(double referencePa, double slope, double offsetCelsius)
      * @param celsius temperature, °C; above the pole at {@code -offsetCelsius}, NaN gives NaN
      * @return slope of the saturation vapour pressure, Pa/K
      */
+    @Override
     public double slopePaPerK(double celsius) {
         double fromPole = offsetCelsius + celsius;
         return pressurePa(celsius) * slope * offsetCelsius / (fromPole * fromPole);
@@ -60,6 +62,7 @@ public record MagnusForm(double referencePa, double slope, double offsetCelsius)
      * @return dew point (for a water form) or frost point (for an ice form), °C
      * @throws IllegalArgumentException if {@code pressurePa} is NaN or outside that range
      */
+    @Override
     public double celsius(double pressurePa) {
         Check.inOpen(pressurePa, 0.0, referencePa * Math.exp(slope), "pressurePa", "Pa");
         double logarithm = Math.log(pressurePa / referencePa);

@@ -1,5 +1,6 @@
 package org.limedry.air;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -18,9 +19,15 @@ final class SaturationBranch {
     private final DoubleUnaryOperator inverseCelsius;
     private final double minCelsius;
     private final double maxCelsius;
+    private final Optional<MagnusForm> magnus;
 
     private SaturationBranch(
-            DoubleUnaryOperator pressurePa, DoubleUnaryOperator inverseCelsius, double minCelsius, double maxCelsius) {
+            DoubleUnaryOperator pressurePa,
+            DoubleUnaryOperator inverseCelsius,
+            double minCelsius,
+            double maxCelsius,
+            Optional<MagnusForm> magnus) {
+        this.magnus = magnus;
         this.pressurePa = pressurePa;
         this.inverseCelsius = inverseCelsius;
         this.minCelsius = minCelsius;
@@ -29,14 +36,18 @@ final class SaturationBranch {
 
     /** A branch of the Magnus form, inverted in closed form. */
     static SaturationBranch of(MagnusForm form, double minCelsius, double maxCelsius) {
-        return new SaturationBranch(form::pressurePa, form::celsius, minCelsius, maxCelsius);
+        return new SaturationBranch(form::pressurePa, form::celsius, minCelsius, maxCelsius, Optional.of(form));
     }
 
     /** A branch that is inverted by a bracketed root. */
     static SaturationBranch of(DoubleUnaryOperator pressurePa, double minCelsius, double maxCelsius) {
         double low = lowest(minCelsius);
         return new SaturationBranch(
-                pressurePa, pressure -> root(pressurePa, pressure, low, maxCelsius), minCelsius, maxCelsius);
+                pressurePa,
+                pressure -> root(pressurePa, pressure, low, maxCelsius),
+                minCelsius,
+                maxCelsius,
+                Optional.empty());
     }
 
     private static double root(DoubleUnaryOperator pressurePa, double pressure, double low, double high) {
@@ -46,6 +57,11 @@ final class SaturationBranch {
                         celsius -> Math.log(pressurePa.applyAsDouble(celsius) / pressure),
                         low,
                         high);
+    }
+
+    /** Returns the Magnus form behind the branch, if it is one. */
+    Optional<MagnusForm> magnus() {
+        return magnus;
     }
 
     double minCelsius() {

@@ -1,6 +1,7 @@
 package org.limedry.air;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.limedry.units.Check;
 
@@ -159,6 +160,18 @@ public enum SaturationFormula {
      */
     public double maxCelsius(Phase phase) {
         return branch(phase).maxCelsius();
+    }
+
+    /**
+     * Returns the formula as a curve over all temperatures, followed beyond its range.
+     *
+     * @param belowZero the phase that counts below 0 °C
+     * @throws IllegalArgumentException if the formula lacks a branch over water or over {@code belowZero}
+     */
+    public SaturationCurve curve(Phase belowZero) {
+        FormulaCurve curve = new FormulaCurve(this, belowZero);
+        Optional<MagnusForm> magnus = branch(Phase.WATER).magnus();
+        return belowZero == Phase.WATER && magnus.isPresent() ? magnus.get() : curve;
     }
 
     /** Returns the lowest temperature to which dew and frost points of a branch are followed, °C. */

@@ -97,7 +97,9 @@ final class FaceAir {
             rates(face, weather);
         } else if (side instanceof Side.Course course) {
             transfer(face, course.heatTransferWPerM2K(), course.vapourTransferSPerM());
-            rates(face, piece(course));
+            rates(face, piece(course.course()));
+        } else if (side instanceof Side.Held held) {
+            rates(face, piece(held.course()));
         } else if (side instanceof Side.Air still) {
             transfer(face, still.heatTransferWPerM2K(), still.vapourTransferSPerM());
         } else if (side instanceof Side.Soil) {
@@ -121,7 +123,9 @@ final class FaceAir {
         } else if (side instanceof Side.Outdoors) {
             air(face, Weather.at(weather, place));
         } else if (side instanceof Side.Course course) {
-            air(face, Weather.at(piece(course), place));
+            air(face, Weather.at(piece(course.course()), place));
+        } else if (side instanceof Side.Held held) {
+            air(face, Weather.at(piece(held.course()), place));
         } else if (side instanceof Side.Air still) {
             face.airCelsius = still.celsius();
             face.airVapourPa = still.relativeHumidity() * constants.saturation().pressurePa(still.celsius());
@@ -146,11 +150,10 @@ final class FaceAir {
         face.airVapourPa = weather.vapourPa();
     }
 
-    private Outdoors.Piece piece(Side.Course course) {
-        Outdoors.Piece piece = courses.get(course.course());
+    private Outdoors.Piece piece(String course) {
+        Outdoors.Piece piece = courses.get(course);
         if (piece == null) {
-            throw new IllegalArgumentException(
-                    "courses: must hold \"" + course.course() + "\", had " + courses.keySet());
+            throw new IllegalArgumentException("courses: must hold \"" + course + "\", had " + courses.keySet());
         }
         return piece;
     }

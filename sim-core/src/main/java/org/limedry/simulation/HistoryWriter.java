@@ -3,7 +3,7 @@ package org.limedry.simulation;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import org.limedry.air.MagnusForm;
+import org.limedry.air.SaturationCurve;
 import org.limedry.units.Units;
 
 /** Writes the hourly history of a run. */
@@ -15,7 +15,7 @@ final class HistoryWriter {
 
     private final SiteModel model;
     private final Recorder recorder;
-    private final MagnusForm saturation;
+    private final SaturationCurve saturation;
     private final double[] openS;
 
     HistoryWriter(SiteModel model, int hours) {

@@ -45,7 +45,7 @@ public final class Simulation {
         this.progress = progress;
         this.onlooker = onlooker;
         model = new SiteModel(scenario);
-        timeline = new Timeline(scenario);
+        timeline = new Timeline(scenario, onlooker.stops());
         long hours = Duration.between(scenario.from(), scenario.until()).toHours();
         history = new HistoryWriter(model, (int) hours + 2);
         watch = new Watch(model, scenario);
@@ -79,7 +79,7 @@ public final class Simulation {
      * @return what was found; also when the solver gave up, then with the last state it accepted
      */
     public static Outcome run(Scenario scenario, Until until, Progress progress) {
-        return new Simulation(scenario, until, progress, (now, site) -> {}).run();
+        return new Simulation(scenario, until, progress, Onlooker.none()).run();
     }
 
     /**
@@ -96,13 +96,16 @@ public final class Simulation {
 
     private Outcome run() {
         Outcome.Ending ending = new Outcome.Ending.Complete();
+        Instant soon = now.plusSeconds(1);
+        model.showAir(scenario.outdoors().over(now, soon), coursesOver(now, soon), 1.0);
         onlooker.look(now, model);
         model.event(now);
         history.write(now, weatherAt(now));
         while (goesOn() && ending instanceof Outcome.Ending.Complete) {
             Instant event = timeline.after(now, scenario.until());
             Instant hour = nextHour();
-            Instant target = hour.isBefore(event) ? hour : event;
+            Instant landing = hour.isBefore(event) ? hour : event;
+            Instant target = timeline.stopAfter(now, landing);
             ending = advance(target);
             if (ending instanceof Outcome.Ending.Complete) {
                 arrive(target, target.equals(event), target.equals(hour));
@@ -160,10 +163,15 @@ public final class Simulation {
 
     private double tryStep(Instant end, double stepS) {
         Outdoors.Piece piece = scenario.outdoors().over(now, end);
-        Map<String, Outdoors.Piece> courses = new HashMap<>();
-        scenario.courses().forEach((name, course) -> courses.put(name, course.over(now, end)));
+        Map<String, Outdoors.Piece> courses = coursesOver(now, end);
         model.prepare(Weather.at(piece, 0.0), stepS);
         return model.system().tryStep(piece, courses, stepS, scenario.accuracy().tolerance());
+    }
+
+    private Map<String, Outdoors.Piece> coursesOver(Instant from, Instant until) {
+        Map<String, Outdoors.Piece> courses = new HashMap<>();
+        scenario.courses().forEach((name, course) -> courses.put(name, course.over(from, until)));
+        return courses;
     }
 
     private void take(Instant end, double stepS) {

@@ -3,6 +3,8 @@ package org.limedry.simulation;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import org.limedry.climate.Outdoors;
 import org.limedry.lime.CoatPlan;
 import org.limedry.lime.Laying;
 import org.limedry.room.RoomPlan;
@@ -10,6 +12,8 @@ import org.limedry.room.VapourExchange;
 import org.limedry.simulation.Ledger.Term;
 import org.limedry.units.Check;
 import org.limedry.wall.Constants;
+import org.limedry.wall.LaterLayer;
+import org.limedry.wall.LayerPlan;
 import org.limedry.wall.WallColumn;
 import org.limedry.wall.WallPlan;
 import org.limedry.wall.WallView;
@@ -38,6 +42,7 @@ final class SiteModel implements SiteView {
         }
         for (CoatPlan coat : scenario.coats()) {
             int wall = wallIndex(coat.wall());
+            Check.that(columns.get(wall).plan().later().isEmpty(), "later", "none on a wall with coats", coat.wall());
             coats.add(new CoatCourse(
                     coat,
                     scenario.rule(),
@@ -161,7 +166,32 @@ final class SiteModel implements SiteView {
                 any = true;
             }
         }
+        for (int wall = 0; wall < columns.size(); wall++) {
+            any |= layLater(wall, now);
+        }
         return any;
+    }
+
+    /** Lays the layers without lime that are due on a wall. */
+    private boolean layLater(int wall, Instant now) {
+        WallColumn column = columns.get(wall);
+        List<LaterLayer> later = column.plan().later();
+        boolean any = false;
+        while (column.coats() < later.size()
+                && !now.isBefore(later.get(column.coats()).laid())) {
+            LayerPlan layer = later.get(column.coats()).layer();
+            double water =
+                    column.lay(layer.material(), layer.thicknessM(), layer.startSuctionPa(), layer.startCelsius());
+            books.ofWall(wall).add(Term.LAID, column.plan().areaM2() * water);
+            any = true;
+        }
+        return any;
+    }
+
+    /** Shows every face the air at the start of a stretch of time, for an onlooker before the first step. */
+    void showAir(Outdoors.Piece weather, Map<String, Outdoors.Piece> courses, double stepS) {
+        air.begin(weather, courses, stepS);
+        air.set(system.rooms(), 0.0);
     }
 
     /** Sets what stays constant over the next step: mist, rising damp, set, carbonation and earth floors. */

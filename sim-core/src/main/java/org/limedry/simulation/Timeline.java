@@ -2,6 +2,7 @@ package org.limedry.simulation;
 
 import java.time.Instant;
 import java.time.ZonedDateTime;
+import java.util.Collection;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.limedry.climate.Schedule;
@@ -11,12 +12,15 @@ import org.limedry.lime.Laying;
 import org.limedry.room.Opening;
 import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
+import org.limedry.wall.WallPlan;
 
-/** The instants at which a step must end: something opens, is switched, laid or tried by hand. */
+/** The instants at which a step must end: something opens, is switched, laid or tried by hand, or is looked at. */
 final class Timeline {
     private final NavigableSet<Instant> instants = new TreeSet<>();
+    private final NavigableSet<Instant> stops;
 
-    Timeline(Scenario scenario) {
+    Timeline(Scenario scenario, Collection<Instant> stops) {
+        this.stops = new TreeSet<>(stops);
         for (RoomPlan room : scenario.rooms()) {
             room.openings().stream().map(Opening::open).forEach(this::add);
             room.plant().stream().map(Plant::on).forEach(this::add);
@@ -28,6 +32,9 @@ final class Timeline {
                 addMornings(when, scenario);
             }
         }
+        for (WallPlan wall : scenario.walls()) {
+            wall.later().forEach(layer -> instants.add(layer.laid()));
+        }
         scenario.handTests().stream().map(HandTest::instant).forEach(instants::add);
         instants.add(scenario.until());
     }
@@ -36,6 +43,12 @@ final class Timeline {
     Instant after(Instant now, Instant end) {
         Instant next = instants.higher(now);
         return next == null || next.isAfter(end) ? end : next;
+    }
+
+    /** Returns the first instant after {@code now} at which nothing falls due but a step must end, or {@code latest}. */
+    Instant stopAfter(Instant now, Instant latest) {
+        Instant next = stops.higher(now);
+        return next == null || next.isAfter(latest) ? latest : next;
     }
 
     /** Tells whether {@code instant} is a morning on which a coat may be laid. */

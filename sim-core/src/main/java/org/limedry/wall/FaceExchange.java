@@ -7,10 +7,11 @@ import org.limedry.numerics.Rodas3;
  *
  * <p>All flows are per m2 of face and positive into the wall, run-off positive away from it.
  */
-public final class FaceExchange implements FaceView {
+public final class FaceExchange implements FaceFlow {
     private final Face face = new Face();
     private final double latentHeatJPerKg;
     private final Rodas3.Integral vapourIntegral = new Rodas3.Integral();
+    private final Rodas3.Integral heatIntegral = new Rodas3.Integral();
     private final Rodas3.Integral runOffIntegral = new Rodas3.Integral();
 
     private double vapour;
@@ -26,6 +27,7 @@ public final class FaceExchange implements FaceView {
     private double vapourByAirCelsius;
     private double vapourByAirDensity;
     private double stepVapour;
+    private double stepHeat;
     private double stepRunOff;
 
     FaceExchange(double latentHeatJPerKg) {
@@ -40,6 +42,15 @@ public final class FaceExchange implements FaceView {
     @Override
     public double stepVapourKgPerM2() {
         return stepVapour;
+    }
+
+    double heatWPerM2() {
+        return heat;
+    }
+
+    @Override
+    public double stepHeatJPerM2() {
+        return stepHeat;
     }
 
     @Override
@@ -70,10 +81,6 @@ public final class FaceExchange implements FaceView {
     /** Returns the slope of the vapour flow by the temperature of the face, kg/(m2 s K). */
     public double vapourByCelsius() {
         return vapourByCelsius;
-    }
-
-    double heat() {
-        return heat;
     }
 
     double runOff() {
@@ -137,11 +144,28 @@ public final class FaceExchange implements FaceView {
                 + vapourByAirDensity * room[1]
                 + Rodas3.gamma(i) * stepS * vapourRate();
         vapourIntegral.stage(i, stepS, rate);
+        double heatRate = heat
+                + heatByLog * own[0]
+                + heatByCelsius * own[1]
+                + (face.convectionWPerM2K + latentHeatJPerKg * vapourByAirCelsius) * room[0]
+                + latentHeatJPerKg * vapourByAirDensity * room[1]
+                + face.radiationWPerM2K * room[2]
+                + Rodas3.gamma(i) * stepS * heatRate();
+        heatIntegral.stage(i, stepS, heatRate);
         runOffIntegral.stage(i, stepS, runOff + runOffByLog * own[0]);
     }
 
-    void accept() {
-        stepVapour = vapourIntegral.overStep();
+    /** Records a stage of a held face: what flows over the link behind it. */
+    void stageHeld(int i, double stepS, double waterRate, double heatRate) {
+        vapourIntegral.stage(i, stepS, waterRate);
+        heatIntegral.stage(i, stepS, heatRate);
+        runOffIntegral.stage(i, stepS, 0.0);
+    }
+
+    /** Takes the step; {@code storedKgPerM2} and {@code storedJPerM2} are what the half cell of a held face took up. */
+    void accept(double storedKgPerM2, double storedJPerM2) {
+        stepVapour = vapourIntegral.overStep() + storedKgPerM2;
+        stepHeat = heatIntegral.overStep() + storedJPerM2;
         stepRunOff = runOffIntegral.overStep();
     }
 }

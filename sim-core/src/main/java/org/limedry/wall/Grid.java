@@ -39,7 +39,74 @@ final class Grid {
 
     private static final double COAT_CROWDING = 1.8;
 
+    /** A graded grid: growth, first link of a face, of a contact, share of a layer and of its thickness in one link. */
+    private static final double GRADED_GROWTH = 1.12;
+
+    private static final double GRADED_FACE_M = 0.1e-3;
+    private static final double GRADED_CONTACT_M = 0.2e-3;
+    private static final double GRADED_LONGEST_SHARE = 1.0 / 40.0;
+    private static final double GRADED_LEAST_LONGEST_M = 0.5e-3;
+    private static final double GRADED_END_SHARE = 1.0 / 12.0;
+
     private Grid() {}
+
+    /**
+     * Returns links of a graded grid for a layer, growing geometrically from its ends.
+     *
+     * @param thicknessM thickness of the layer, m
+     * @param factor 2 halves every link
+     * @param start what happens at the outer end
+     * @param end what happens at the end towards the room
+     */
+    static double[] graded(double thicknessM, double factor, End start, End end) {
+        double longest = Math.max(GRADED_LONGEST_SHARE * thicknessM, GRADED_LEAST_LONGEST_M) / factor;
+        double most = Math.min(longest, GRADED_END_SHARE * thicknessM / factor);
+        double first = Math.min(gradedM(start) / factor, most);
+        double last = Math.min(gradedM(end) / factor, most);
+        return grown(thicknessM, new double[] {first, last}, Math.pow(GRADED_GROWTH, 1.0 / factor), longest);
+    }
+
+    private static double gradedM(End end) {
+        return switch (end) {
+            case FACE -> GRADED_FACE_M;
+            case OUTER -> GRADED_CONTACT_M;
+            case STILL -> Double.POSITIVE_INFINITY;
+        };
+    }
+
+    /**
+     * Moves inner nodes to asked places, each to the nearest one that is free, by less than half a link.
+     *
+     * @param links links of a layer, m; changed
+     * @param placesM places from its outer end, m
+     */
+    static void moveNodes(double[] links, List<Double> placesM) {
+        double[] nodes = new double[links.length + 1];
+        for (int k = 0; k < links.length; k++) {
+            nodes[k + 1] = nodes[k] + links[k];
+        }
+        boolean[] taken = new boolean[nodes.length];
+        double[] moved = nodes.clone();
+        for (double placeM : placesM) {
+            int nearest = nearest(nodes, placeM);
+            boolean inner = nearest > 0 && nearest < links.length;
+            if (inner && !taken[nearest]) {
+                taken[nearest] = true;
+                moved[nearest] = placeM;
+            }
+        }
+        for (int k = 0; k < links.length; k++) {
+            links[k] = moved[k + 1] - moved[k];
+        }
+    }
+
+    private static int nearest(double[] nodes, double placeM) {
+        int nearest = 0;
+        for (int k = 1; k < nodes.length; k++) {
+            nearest = Math.abs(nodes[k] - placeM) < Math.abs(nodes[nearest] - placeM) ? k : nearest;
+        }
+        return nearest;
+    }
 
     /**
      * Returns links for a coat: crowded at both ends by a hyperbolic tangent.
@@ -76,6 +143,13 @@ final class Grid {
         double longest = Math.max(LONGEST_SHARE * thicknessM, LEAST_LONGEST_M) / factor;
         double first = Math.min(Math.min(start.firstM / factor, longest), thicknessM / 4.0);
         double last = Math.min(Math.min(end.firstM / factor, longest), thicknessM / 4.0);
+        return grown(thicknessM, new double[] {first, last}, growth, longest);
+    }
+
+    /** Grows links from both ends, the shorter one first, until they meet; then all shrink to fit. */
+    private static double[] grown(double thicknessM, double[] ends, double growth, double longest) {
+        double first = ends[0];
+        double last = ends[1];
         List<Double> fromStart = new ArrayList<>();
         List<Double> fromEnd = new ArrayList<>();
         double reach = 0.0;

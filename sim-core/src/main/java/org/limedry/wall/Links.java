@@ -34,8 +34,8 @@ final class Links {
 
     void flows(WallProperties p, WallState state) {
         for (int k = 0; k < water.length; k++) {
-            int left = k * TransportTable.WIDTH;
-            int right = left + TransportTable.WIDTH;
+            int left = k * Transport.WIDTH;
+            int right = left + Transport.WIDTH;
             double perM = 1.0 / mesh.linkM(k);
             double delta = 0.5
                     * (p.after[left + PERMEABILITY] * p.airFactor[k]
@@ -49,8 +49,8 @@ final class Links {
 
     void slopes(WallProperties p, WallState state) {
         for (int k = 0; k < water.length; k++) {
-            int left = k * TransportTable.WIDTH;
-            int right = left + TransportTable.WIDTH;
+            int left = k * Transport.WIDTH;
+            int right = left + Transport.WIDTH;
             double perM = 1.0 / mesh.linkM(k);
             double drop = (p.vapourPa[k] - p.vapourPa[k + 1]) * perM;
             double warm = (state.celsius[k] - state.celsius[k + 1]) * perM;

@@ -33,6 +33,14 @@ public sealed interface Side {
     record Course(String course, double heatTransferWPerM2K, double vapourTransferSPerM) implements Side {}
 
     /**
+     * A face whose own state is given by a course: temperature, and suction by the humidity of its air. What passes is
+     * vapour and liquid. For walls of tabulated materials.
+     *
+     * @param course its name in the scenario
+     */
+    record Held(String course) implements Side {}
+
+    /**
      * A face held at a temperature and closed to water: soil at depth.
      *
      * @param celsius temperature, C

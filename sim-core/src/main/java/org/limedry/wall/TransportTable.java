@@ -18,16 +18,15 @@ import org.limedry.material.WaterFunction;
  * moves with the diffusivity near saturation, so that a full cell takes and gives water as a nearly full one does.
  * Closed materials get 1e-9 kg/m3 per e-fold of suction, which no flow ever changes.
  */
-final class TransportTable {
-    /** Numbers written by {@link #evaluate}: water, potential, permeability, conductivity, each followed by its slope. */
-    static final int WIDTH = 8;
-
+final class TransportTable implements Transport {
     /** Least ln p that a state may have. */
     static final double LEAST_LOG_SUCTION = Math.log(1.0e-4);
 
     /** Largest ln p that a state may have. */
     static final double LARGEST_LOG_SUCTION = Math.log(1.0e11);
 
+    private static final double FULL_LOG_SUCTION = 0.0;
+    private static final double ERROR_FLOOR_KG_PER_M3 = 50.0;
     private static final int INTERVALS = 256;
     private static final double STEP = (LARGEST_LOG_SUCTION - LEAST_LOG_SUCTION) / INTERVALS;
     private static final int QUANTITIES = 4;
@@ -52,17 +51,18 @@ final class TransportTable {
         }
     }
 
-    double dryHeatCapacityJPerM3K() {
+    @Override
+    public double dryHeatCapacityJPerM3K() {
         return dryHeatCapacityJPerM3K;
     }
 
-    /** Tells whether the material neither holds nor passes water. */
-    boolean isClosed() {
+    @Override
+    public boolean isClosed() {
         return closed;
     }
 
-    /** Writes all eight numbers at {@code logSuction} into {@code out} from {@code at}. */
-    void evaluate(double logSuction, double[] out, int at) {
+    @Override
+    public void evaluate(double logSuction, double[] out, int at) {
         double place = (logSuction - LEAST_LOG_SUCTION) / STEP;
         int k = Math.min(Math.max((int) place, 0), INTERVALS - 1);
         double t = place - k;
@@ -77,8 +77,8 @@ final class TransportTable {
         }
     }
 
-    /** Returns the water at {@code logSuction}, kg/m3. */
-    double waterKgPerM3(double logSuction) {
+    @Override
+    public double waterKgPerM3(double logSuction) {
         double place = (logSuction - LEAST_LOG_SUCTION) / STEP;
         int k = Math.min(Math.max((int) place, 0), INTERVALS - 1);
         double t = place - k;
@@ -86,8 +86,8 @@ final class TransportTable {
         return pieces[c] + t * (pieces[c + 1] + t * (pieces[c + 2] + t * pieces[c + 3]));
     }
 
-    /** Returns the slope of the water by ln p at {@code logSuction}, kg/m3. */
-    double waterSlopeKgPerM3(double logSuction) {
+    @Override
+    public double waterSlopeKgPerM3(double logSuction) {
         double place = (logSuction - LEAST_LOG_SUCTION) / STEP;
         int k = Math.min(Math.max((int) place, 0), INTERVALS - 1);
         double t = place - k;
@@ -95,13 +95,29 @@ final class TransportTable {
         return (pieces[c + 1] + t * (2.0 * pieces[c + 2] + t * 3.0 * pieces[c + 3])) / STEP;
     }
 
-    /**
-     * Returns the correction of ln p that one Newton step makes towards a given water.
-     *
-     * @param logSuction present guess
-     * @param waterKgPerM3 water to be reached, kg/m3
-     */
-    double newtonMove(double logSuction, double waterKgPerM3) {
+    @Override
+    public double ownKgPerM3(double logSuction) {
+        return waterKgPerM3(logSuction);
+    }
+
+    @Override
+    public double fullKgPerM3() {
+        return waterKgPerM3(FULL_LOG_SUCTION);
+    }
+
+    @Override
+    public double errorFloorKgPerM3() {
+        return ERROR_FLOOR_KG_PER_M3;
+    }
+
+    @Override
+    public void water(double logSuction, double[] to) {
+        to[0] = waterKgPerM3(logSuction);
+        to[1] = waterSlopeKgPerM3(logSuction);
+    }
+
+    @Override
+    public double newtonMove(double logSuction, double waterKgPerM3) {
         double place = (logSuction - LEAST_LOG_SUCTION) / STEP;
         int k = Math.min(Math.max((int) place, 0), INTERVALS - 1);
         double t = place - k;

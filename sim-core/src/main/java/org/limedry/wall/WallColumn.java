@@ -2,7 +2,6 @@ package org.limedry.wall;
 
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import org.limedry.material.Material;
@@ -25,13 +24,14 @@ public final class WallColumn implements WallView {
 
     private final WallPlan plan;
     private final Constants constants;
-    private final double gridFactor;
-    private final Map<Material, TransportTable> tables = new HashMap<>();
+    private final Layout layout;
+    private final Map<Material, Transport> tables = new HashMap<>();
     private final int oldLayers;
     private WallMesh mesh;
     private WallState state;
     private WallStep step;
     private WallProperties look;
+    private WallReading reading;
 
     /**
      * Builds a wall as planned.
@@ -43,26 +43,29 @@ public final class WallColumn implements WallView {
     public WallColumn(WallPlan plan, Constants constants, double gridFactor) {
         this.plan = plan;
         this.constants = constants;
-        this.gridFactor = gridFactor;
+        layout = new Layout(plan, gridFactor);
         oldLayers = plan.layers().size();
         boolean film = !(plan.outside() instanceof Side.Sealed || plan.outside() instanceof Side.Soil);
-        mesh = WallMesh.empty(film);
+        mesh = plan.isTabulated() ? WallMesh.emptyTabulated() : WallMesh.empty(film);
         for (int k = 0; k < oldLayers; k++) {
-            LayerPlan layer = plan.layers().get(k);
-            Grid.End start = k == 0 ? outerEnd(plan.outside()) : Grid.End.OUTER;
-            Grid.End end = k == oldLayers - 1 ? Grid.End.FACE : Grid.End.OUTER;
-            mesh = mesh.with(Grid.layer(layer.thicknessM(), gridFactor, start, end), table(layer.material()));
+            mesh = mesh.with(layout.layer(k), table(plan.layers().get(k).material()));
         }
         state = new WallState(mesh.nodes());
-        start(plan.layers());
+        WallStart.fill(plan.layers(), mesh, state);
+        for (int node = 0; node < mesh.nodes(); node++) {
+            put(node, state.waterKgPerM2[node], state.logSuction[node]);
+        }
         rebuild();
     }
 
-    private static Grid.End outerEnd(Side outside) {
-        if (outside instanceof Side.Sealed || outside instanceof Side.Soil) {
-            return Grid.End.STILL;
-        }
-        return outside instanceof Side.Room ? Grid.End.FACE : Grid.End.OUTER;
+    /**
+     * Returns how many cells a wall has when all its later layers are laid.
+     *
+     * @param plan the wall
+     * @param gridFactor 1 for the ordinary grid, 2 for half of every cell
+     */
+    public static int cells(WallPlan plan, double gridFactor) {
+        return new Layout(plan, gridFactor).links();
     }
 
     @Override
@@ -78,6 +81,16 @@ public final class WallColumn implements WallView {
     @Override
     public int coats() {
         return mesh.layers() - oldLayers;
+    }
+
+    @Override
+    public FaceFlow innerFlow() {
+        return step.inner();
+    }
+
+    @Override
+    public FaceFlow outerFlow() {
+        return step.outer();
     }
 
     /** Returns how many nodes there are. */
@@ -101,17 +114,17 @@ public final class WallColumn implements WallView {
      * @return its water as laid, kg/m2
      */
     public double lay(Material material, double thicknessM, double suctionPa, double celsius) {
-        TransportTable table = table(material);
+        Transport table = table(material);
         int contact = mesh.nodes() - 1;
         double contactCapacity = capacity(contact);
         double film = innerFilmKgPerM2();
-        mesh = mesh.with(Grid.coat(thicknessM, gridFactor), table);
+        mesh = mesh.with(layout.laid(thicknessM, reading.thicknessM()), table);
         WallState before = state;
         state = new WallState(mesh.nodes());
         System.arraycopy(before.waterKgPerM2, 0, state.waterKgPerM2, 0, contact + 1);
         System.arraycopy(before.celsius, 0, state.celsius, 0, contact + 1);
         System.arraycopy(before.logSuction, 0, state.logSuction, 0, contact + 1);
-        double logSuction = Math.log(suctionPa);
+        double logSuction = mesh.scale().of(suctionPa);
         double fresh = table.waterKgPerM3(logSuction);
         double heat = table.dryHeatCapacityJPerM3K() + constants.waterHeatCapacityJPerKgK() * fresh;
         for (int node = contact + 1; node < mesh.nodes(); node++) {
@@ -158,12 +171,27 @@ public final class WallColumn implements WallView {
     }
 
     @Override
+    public int layers() {
+        return mesh.layers();
+    }
+
+    @Override
+    public double thicknessM() {
+        return reading.thicknessM();
+    }
+
+    @Override
     public double waterKgPerM2() {
+        return Arrays.stream(state.waterKgPerM2).sum() - outerFilmKgPerM2() - innerFilmKgPerM2();
+    }
+
+    @Override
+    public double coatsWaterKgPerM2() {
         double sum = 0.0;
-        for (int node = 0; node < mesh.nodes(); node++) {
-            sum += state.waterKgPerM2[node];
+        for (int coat = 1; coat <= coats(); coat++) {
+            sum += coatWaterKgPerM2(coat);
         }
-        return sum - outerFilmKgPerM2() - innerFilmKgPerM2();
+        return sum;
     }
 
     @Override
@@ -173,21 +201,12 @@ public final class WallColumn implements WallView {
 
     @Override
     public double layerWaterKgPerM2(int layer) {
-        double sum = 0.0;
-        for (int node = mesh.firstNode(layer); node <= mesh.lastNode(layer); node++) {
-            if (node > mesh.firstNode(layer)) {
-                sum += mesh.halfBeforeM(node) * mesh.table(node - 1).waterKgPerM3(state.logSuction[node]);
-            }
-            if (node < mesh.lastNode(layer)) {
-                sum += mesh.halfAfterM(node) * mesh.table(node).waterKgPerM3(state.logSuction[node]);
-            }
-        }
-        return sum;
+        return reading.layerWaterKgPerM2(layer);
     }
 
     /** Returns the geometric mean of the suction over a coat, Pa. */
     public double coatMeanSuctionPa(int coat) {
-        return Math.exp(coatMean(state.logSuction, coat));
+        return mesh.scale().suctionPa(coatMean(state.logSuction, coat));
     }
 
     /** Returns the mean temperature of a coat, C. */
@@ -196,14 +215,7 @@ public final class WallColumn implements WallView {
     }
 
     private double coatMean(double[] values, int coat) {
-        int layer = oldLayers + coat - 1;
-        double sum = 0.0;
-        double thickness = 0.0;
-        for (int link = mesh.firstNode(layer); link < mesh.lastNode(layer); link++) {
-            sum += mesh.linkM(link) * 0.5 * (values[link] + values[link + 1]);
-            thickness += mesh.linkM(link);
-        }
-        return sum / thickness;
+        return reading.mean(values, oldLayers + coat - 1);
     }
 
     /**
@@ -213,20 +225,13 @@ public final class WallColumn implements WallView {
      * @param depthM depth under its inner face, m
      */
     public int nodeInCoat(int coat, double depthM) {
-        int layer = oldLayers + coat - 1;
-        int node = mesh.lastNode(layer);
-        double reach = 0.0;
-        while (node > mesh.firstNode(layer) && reach + 0.5 * mesh.linkM(node - 1) < depthM) {
-            reach += mesh.linkM(node - 1);
-            node--;
-        }
-        return node;
+        return reading.nodeUnder(oldLayers + coat - 1, depthM);
     }
 
     /** Returns the pore saturation at a node, as a share of what its material (the inner one at a contact) can hold. */
     public double saturation(int node) {
-        TransportTable table = mesh.table(Math.min(node, mesh.nodes() - 2));
-        return Math.min(1.0, table.waterKgPerM3(state.logSuction[node]) / table.waterKgPerM3(0.0));
+        Transport table = mesh.table(Math.min(node, mesh.nodes() - 2));
+        return Math.min(1.0, table.waterKgPerM3(state.logSuction[node]) / table.fullKgPerM3());
     }
 
     /** Returns the relative humidity in the pores at a node, fraction. */
@@ -251,23 +256,8 @@ public final class WallColumn implements WallView {
     }
 
     @Override
-    public double outerRelativeHumidity() {
-        return relativeHumidity(0);
-    }
-
-    @Override
     public double innerRelativeHumidity() {
         return relativeHumidity(mesh.nodes() - 1);
-    }
-
-    @Override
-    public FaceView outerFace() {
-        return step.outer();
-    }
-
-    @Override
-    public FaceView innerFace() {
-        return step.inner();
     }
 
     @Override
@@ -282,12 +272,42 @@ public final class WallColumn implements WallView {
 
     @Override
     public double suctionPaAt(double depthM) {
-        return Math.exp(at(state.logSuction, depthM));
+        return mesh.scale().suctionPa(reading.at(state.logSuction, depthM));
     }
 
     @Override
     public double celsiusAt(double depthM) {
-        return at(state.celsius, depthM);
+        return reading.at(state.celsius, depthM);
+    }
+
+    @Override
+    public double waterKgPerM3At(double depthM) {
+        return reading.waterKgPerM3At(depthM);
+    }
+
+    @Override
+    public double relativeHumidityAt(double depthM) {
+        return constants.relativeHumidity(suctionPaAt(depthM), celsiusAt(depthM));
+    }
+
+    @Override
+    public double stepHeatStoredJPerM2() {
+        return step.heatStoredJPerM2();
+    }
+
+    @Override
+    public double wettestSuctionPa() {
+        return mesh.scale().suctionPa(Arrays.stream(state.logSuction).min().orElseThrow());
+    }
+
+    @Override
+    public FaceLook outerFace() {
+        return step.look(0);
+    }
+
+    @Override
+    public FaceLook innerFace() {
+        return step.look(mesh.nodes() - 1);
     }
 
     /** Takes all water sources away. */
@@ -317,8 +337,8 @@ public final class WallColumn implements WallView {
 
     private boolean hasRoom(int link) {
         double wetter = Math.min(state.logSuction[link], state.logSuction[link + 1]);
-        TransportTable table = mesh.table(link);
-        return table.waterKgPerM3(wetter) < FULL_SHARE * table.waterKgPerM3(0.0);
+        Transport table = mesh.table(link);
+        return table.waterKgPerM3(wetter) < FULL_SHARE * table.fullKgPerM3();
     }
 
     private double addSpread(int first, int last, double kgPerM2S, IntPredicate takes) {
@@ -336,29 +356,6 @@ public final class WallColumn implements WallView {
         return added;
     }
 
-    private void start(List<LayerPlan> layers) {
-        for (int node = 0; node < mesh.nodes(); node++) {
-            LayerPlan before = layers.get(mesh.layerOfLink(Math.max(0, node - 1)));
-            LayerPlan after = layers.get(mesh.layerOfLink(Math.min(node, mesh.nodes() - 2)));
-            double logBefore = Math.log(before.startSuctionPa());
-            double logAfter = Math.log(after.startSuctionPa());
-            double water = mesh.filmKgPerM2(node, node == 0 ? logAfter : logBefore);
-            double heatBefore = 0.0;
-            double heatAfter = 0.0;
-            if (node > 0) {
-                water += mesh.halfBeforeM(node) * mesh.table(node - 1).waterKgPerM3(logBefore);
-                heatBefore = mesh.halfBeforeM(node) * mesh.table(node - 1).dryHeatCapacityJPerM3K();
-            }
-            if (node < mesh.nodes() - 1) {
-                water += mesh.halfAfterM(node) * mesh.table(node).waterKgPerM3(logAfter);
-                heatAfter = mesh.halfAfterM(node) * mesh.table(node).dryHeatCapacityJPerM3K();
-            }
-            state.celsius[node] =
-                    (heatBefore * before.startCelsius() + heatAfter * after.startCelsius()) / (heatBefore + heatAfter);
-            put(node, water, Math.min(logBefore, logAfter));
-        }
-    }
-
     private void put(int node, double waterKgPerM2, double guess) {
         state.waterKgPerM2[node] = waterKgPerM2;
         double u = mesh.logSuction(node, waterKgPerM2, guess, WallMesh.KEPT);
@@ -374,23 +371,13 @@ public final class WallColumn implements WallView {
         return look.capacity[node];
     }
 
-    private double at(double[] values, double depthM) {
-        double reach = 0.0;
-        int link = 0;
-        while (link < mesh.nodes() - 2 && reach + mesh.linkM(link) < depthM) {
-            reach += mesh.linkM(link);
-            link++;
-        }
-        double share = Math.min(1.0, Math.max(0.0, (depthM - reach) / mesh.linkM(link)));
-        return values[link] + share * (values[link + 1] - values[link]);
-    }
-
-    private TransportTable table(Material material) {
-        return tables.computeIfAbsent(material, TransportTable::new);
+    private Transport table(Material material) {
+        return tables.computeIfAbsent(material, Transport::of);
     }
 
     private void rebuild() {
-        step = new WallStep(mesh, state, constants);
+        step = new WallStep(mesh, state, constants, plan);
         look = new WallProperties(mesh, constants);
+        reading = new WallReading(mesh, state);
     }
 }

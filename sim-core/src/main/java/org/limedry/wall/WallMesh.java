@@ -11,6 +11,10 @@ import java.util.Arrays;
 final class WallMesh {
     private static final int MAX_ITERATIONS = 60;
     private static final double MAX_STEP = 2.5;
+    private static final int MAX_BRACKETED = 300;
+    private static final int HALVE_EVERY = 6;
+    private static final double BRACKETED_SHARE = 1.0e-3;
+    private static final double CLOSED = 1.0e-13;
 
     /** Accuracy of a state that is kept: rounding after the last correction. */
     static final double KEPT = 1.0e-7;
@@ -19,16 +23,20 @@ final class WallMesh {
     static final double LOOKED_AT = 1.0e-4;
 
     private final double[] linkM;
-    private final TransportTable[] linkTable;
+    private final Transport[] linkTable;
     private final int[] linkLayer;
     private final int[] layerStart;
+    private final SuctionScale scale;
     private final boolean outerFilm;
+    private final boolean innerFilm;
 
-    private WallMesh(double[] linkM, TransportTable[] linkTable, int[] linkLayer, boolean outerFilm) {
+    private WallMesh(double[] linkM, Transport[] linkTable, int[] linkLayer, WallMesh like) {
         this.linkM = linkM;
         this.linkTable = linkTable;
         this.linkLayer = linkLayer;
-        this.outerFilm = outerFilm;
+        scale = like.scale;
+        outerFilm = like.outerFilm;
+        innerFilm = like.innerFilm;
         layerStart = layerStarts(linkLayer);
     }
 
@@ -43,16 +51,32 @@ final class WallMesh {
         return starts;
     }
 
+    private WallMesh(SuctionScale scale, boolean outerFilm, boolean innerFilm) {
+        linkM = new double[0];
+        linkTable = new Transport[0];
+        linkLayer = new int[0];
+        layerStart = layerStarts(linkLayer);
+        this.scale = scale;
+        this.outerFilm = outerFilm;
+        this.innerFilm = innerFilm;
+    }
+
+    /** Returns the mesh of a wall without layers, whose inner face will carry a film. */
     static WallMesh empty(boolean outerFilm) {
-        return new WallMesh(new double[0], new TransportTable[0], new int[0], outerFilm);
+        return new WallMesh(SuctionScale.LOGARITHM, outerFilm, true);
+    }
+
+    /** Returns the mesh of a wall without layers that will be of tabulated materials: no face carries a film. */
+    static WallMesh emptyTabulated() {
+        return new WallMesh(SuctionScale.SHIFTED, false, false);
     }
 
     /** Returns this mesh with one more layer on the inside. */
-    WallMesh with(double[] links, TransportTable table) {
+    WallMesh with(double[] links, Transport table) {
         int before = linkM.length;
         int count = before + links.length;
         double[] nextLink = Arrays.copyOf(linkM, count);
-        TransportTable[] nextTable = Arrays.copyOf(linkTable, count);
+        Transport[] nextTable = Arrays.copyOf(linkTable, count);
         int[] nextLayer = Arrays.copyOf(linkLayer, count);
         int layer = before == 0 ? 0 : linkLayer[before - 1] + 1;
         for (int k = before; k < count; k++) {
@@ -60,7 +84,12 @@ final class WallMesh {
             nextTable[k] = table;
             nextLayer[k] = layer;
         }
-        return new WallMesh(nextLink, nextTable, nextLayer, outerFilm);
+        return new WallMesh(nextLink, nextTable, nextLayer, this);
+    }
+
+    /** Returns what the moisture variable of its nodes stands for. */
+    SuctionScale scale() {
+        return scale;
     }
 
     int nodes() {
@@ -79,7 +108,7 @@ final class WallMesh {
         return linkM[link];
     }
 
-    TransportTable table(int link) {
+    Transport table(int link) {
         return linkTable[link];
     }
 
@@ -90,7 +119,7 @@ final class WallMesh {
 
     /** Tells whether a node carries a film. */
     boolean hasFilm(int node) {
-        return node == linkM.length || (node == 0 && outerFilm);
+        return (node == linkM.length && innerFilm) || (node == 0 && outerFilm);
     }
 
     /** Tells whether a node is a face that carries a film and does not drink. */
@@ -116,6 +145,15 @@ final class WallMesh {
     /** Returns half the link after a node, m; 0 at the inner face. */
     double halfAfterM(int node) {
         return node == linkM.length ? 0.0 : 0.5 * linkM[node];
+    }
+
+    /** Returns the water added to the water held in the weight of an error at a node, kg/m2. */
+    double errorFloorKgPerM2(int node) {
+        double before = linkTable[Math.max(0, node - 1)].errorFloorKgPerM3();
+        double after = linkTable[Math.min(node, linkM.length - 1)].errorFloorKgPerM3();
+        return before == after
+                ? before * (halfBeforeM(node) + halfAfterM(node))
+                : before * halfBeforeM(node) + after * halfAfterM(node);
     }
 
     /** Returns the node at the outer end of a layer. */
@@ -162,6 +200,9 @@ final class WallMesh {
      * @return ln p, or NaN if no suction in range holds that water
      */
     double logSuction(int node, double waterKgPerM2, double guess, double accuracy) {
+        if (scale.shiftPa() > 0.0) {
+            return bracketed(node, waterKgPerM2, guess, accuracy);
+        }
         double u = Math.max(TransportTable.LEAST_LOG_SUCTION, Math.min(TransportTable.LARGEST_LOG_SUCTION, guess));
         boolean plain = isUniform(node) && !hasFilm(node);
         double thicknessM = halfBeforeM(node) + halfAfterM(node);
@@ -179,6 +220,43 @@ final class WallMesh {
             }
         }
         return Double.NaN;
+    }
+
+    /** Newton within a bracket: tables have kinks, and stores that change by ten decades at the ends of a table. */
+    private double bracketed(int node, double waterKgPerM2, double guess, double accuracy) {
+        double low = TransportTable.LEAST_LOG_SUCTION;
+        double high = TransportTable.LARGEST_LOG_SUCTION;
+        double u = guess > low && guess < high ? guess : 0.5 * (low + high);
+        double[] stored = new double[2];
+        for (int i = 0; i < MAX_BRACKETED; i++) {
+            stored(node, u, stored);
+            double excess = stored[0] - waterKgPerM2;
+            low = excess > 0.0 ? u : low;
+            high = excess > 0.0 ? high : u;
+            double newton = u - excess / stored[1];
+            // Where Newton keeps to one side of a kink, halving now and then closes the bracket.
+            boolean halve = !(newton >= low && newton <= high) || i % HALVE_EVERY == HALVE_EVERY - 1;
+            double next = halve ? 0.5 * (low + high) : newton;
+            boolean settled = !halve && Math.abs(next - u) < BRACKETED_SHARE * accuracy;
+            if (settled || high - low < CLOSED) {
+                return inRange(next - CLOSED) && inRange(next + CLOSED) ? next : Double.NaN;
+            }
+            u = next;
+        }
+        return Double.NaN;
+    }
+
+    /** Writes the water that a node without a film stores at u, and its slope. */
+    private void stored(int node, double u, double[] to) {
+        if (isUniform(node)) {
+            double thicknessM = halfBeforeM(node) + halfAfterM(node);
+            linkTable[Math.max(0, node - 1)].water(u, to);
+            to[0] *= thicknessM;
+            to[1] *= thicknessM;
+        } else {
+            to[0] = storedKgPerM2(node, u);
+            to[1] = storedSlopeKgPerM2(node, u);
+        }
     }
 
     private static boolean inRange(double u) {

@@ -1,5 +1,6 @@
 package org.limedry.wall;
 
+import org.limedry.air.MagnusForm;
 import org.limedry.units.Units;
 
 /** Everything the balance of one wall needs to know about its nodes in one state. */
@@ -27,8 +28,8 @@ final class WallProperties {
         this.mesh = mesh;
         this.constants = constants;
         int nodes = mesh.nodes();
-        before = new double[nodes * TransportTable.WIDTH];
-        after = new double[nodes * TransportTable.WIDTH];
+        before = new double[nodes * Transport.WIDTH];
+        after = new double[nodes * Transport.WIDTH];
         vapourPa = new double[nodes];
         vapourByLog = new double[nodes];
         vapourByCelsius = new double[nodes];
@@ -57,21 +58,21 @@ final class WallProperties {
     }
 
     private void tables(int node, double logSuction) {
-        int at = node * TransportTable.WIDTH;
+        int at = node * Transport.WIDTH;
         int last = mesh.nodes() - 1;
         double heat = 0.0;
         double heatByLog = 0.0;
         double waterHeat = constants.waterHeatCapacityJPerKgK();
         if (node > 0) {
-            TransportTable table = mesh.table(node - 1);
+            Transport table = mesh.table(node - 1);
             table.evaluate(logSuction, before, at);
             heat += mesh.halfBeforeM(node) * (table.dryHeatCapacityJPerM3K() + waterHeat * before[at]);
             heatByLog += mesh.halfBeforeM(node) * waterHeat * before[at + 1];
         }
         if (node < last) {
-            TransportTable table = mesh.table(node);
+            Transport table = mesh.table(node);
             if (node > 0 && mesh.isUniform(node)) {
-                System.arraycopy(before, at, after, at, TransportTable.WIDTH);
+                System.arraycopy(before, at, after, at, Transport.WIDTH);
             } else {
                 table.evaluate(logSuction, after, at);
             }
@@ -86,14 +87,22 @@ final class WallProperties {
         double kelvin = localKelvin
                 ? Units.kelvin(celsius)
                 : Units.kelvin(constants.kelvinReferenceCelsius().getAsDouble());
-        double dryness = Math.exp(logSuction) * kelvinFactor / kelvin;
-        double offset = constants.saturation().offsetCelsius();
-        double slope = constants.saturation().slope();
-        double pressure =
-                constants.saturation().referencePa() * Math.exp(slope * celsius / (offset + celsius) - dryness);
+        double bySuction = Math.exp(logSuction);
+        double dryness = (bySuction - mesh.scale().shiftPa()) * kelvinFactor / kelvin;
+        double pressure;
+        double byCelsius;
+        if (constants.saturation() instanceof MagnusForm form) {
+            // One exponential for both factors: this is the hottest line of a run.
+            double fromPole = form.offsetCelsius() + celsius;
+            pressure = form.referencePa() * Math.exp(form.slope() * celsius / fromPole - dryness);
+            byCelsius = form.slope() * form.offsetCelsius() / (fromPole * fromPole);
+        } else {
+            double full = constants.saturation().pressurePa(celsius);
+            pressure = full * Math.exp(-dryness);
+            byCelsius = constants.saturation().slopePaPerK(celsius) / full;
+        }
         vapourPa[node] = pressure;
-        vapourByLog[node] = -pressure * dryness;
-        double byCelsius = slope * offset / ((offset + celsius) * (offset + celsius));
+        vapourByLog[node] = -pressure * (bySuction * kelvinFactor / kelvin);
         vapourByCelsius[node] = pressure * (byCelsius + (localKelvin ? dryness / kelvin : 0.0));
         double exponent = constants.vapourPermeabilityExponent();
         double here = Units.kelvin(celsius);

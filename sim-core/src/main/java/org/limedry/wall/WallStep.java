@@ -1,6 +1,8 @@
 package org.limedry.wall;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.limedry.numerics.BlockTridiagonal;
 import org.limedry.numerics.Rodas3;
 
@@ -13,7 +15,6 @@ import org.limedry.numerics.Rodas3;
  * {@link #error} and, if it is small enough, {@link #propose} and {@link #accept}.
  */
 public final class WallStep {
-    private static final double WATER_FLOOR_KG_PER_M3 = 50.0;
     private static final double FILM_FLOOR_KG_PER_M2 = 0.2;
     private static final double TEMPERATURE_SCALE_K = 100.0;
 
@@ -23,6 +24,7 @@ public final class WallStep {
     private final WallProperties base;
     private final WallProperties look;
     private final Links links;
+    private final WallMatrix stepMatrix;
     private final BlockTridiagonal matrix;
     private final FaceExchange outer;
     private final FaceExchange inner;
@@ -30,15 +32,18 @@ public final class WallStep {
     private final double[] storeByLog;
     private final double[] residual;
     private final double[] rhs;
-    private final double[] held;
+    private final double[] kept;
     private final double[][] stages;
     private final double[] own = new double[2];
     private final double[] couplingIn = new double[6];
     private final double[] couplingOut = new double[6];
     private final int last;
+    private final double waterHeatCapacityJPerKgK;
+    private final List<HeldNode> held = new ArrayList<>();
+    private double heatStoredJPerM2;
     private double stepS;
 
-    WallStep(WallMesh mesh, WallState state, Constants constants) {
+    WallStep(WallMesh mesh, WallState state, Constants constants, WallPlan plan) {
         this.mesh = mesh;
         this.state = state;
         int nodes = mesh.nodes();
@@ -46,16 +51,24 @@ public final class WallStep {
         base = new WallProperties(mesh, constants);
         look = new WallProperties(mesh, constants);
         links = new Links(mesh, constants.latentHeatJPerKg());
-        matrix = new BlockTridiagonal(nodes);
+        stepMatrix = new WallMatrix(nodes);
+        matrix = stepMatrix.blocks();
         outer = new FaceExchange(constants.latentHeatJPerKg());
         inner = new FaceExchange(constants.latentHeatJPerKg());
         source = new double[nodes];
         storeByLog = new double[nodes];
         residual = new double[2 * nodes];
         rhs = new double[2 * nodes];
-        held = new double[2 * nodes];
+        kept = new double[2 * nodes];
         stages = new double[Rodas3.STAGES][2 * nodes];
         last = nodes - 1;
+        waterHeatCapacityJPerKgK = constants.waterHeatCapacityJPerKgK();
+        if (plan.outside() instanceof Side.Held) {
+            held.add(new HeldNode(0, mesh, constants, outer));
+        }
+        if (plan.inside() instanceof Side.Held) {
+            held.add(new HeldNode(last, mesh, constants, inner));
+        }
     }
 
     /** Returns the outer face. */
@@ -81,6 +94,7 @@ public final class WallStep {
      */
     public boolean begin(double nextStepS) {
         stepS = nextStepS;
+        held.forEach(node -> node.begin(stepS, state));
         base.evaluate(state);
         links.flows(base, state);
         links.slopes(base, state);
@@ -134,6 +148,9 @@ public final class WallStep {
                 rhs[2 * node + 1] += weight * base.capacity[node] * stages[j][2 * node + 1];
             }
         }
+        for (HeldNode node : held) {
+            node.rightHandSide(i, i > 1 ? trial : state, rhs);
+        }
         return true;
     }
 
@@ -167,7 +184,7 @@ public final class WallStep {
      * @param noRoom zeros
      */
     public void complete(int i, double[] room, double[] noRoom) {
-        addCoupling(rhs, 2 * last, couplingIn, room);
+        WallMatrix.addCoupling(rhs, 2 * last, couplingIn, room);
         matrix.backward(rhs);
         finish(i, room, noRoom);
     }
@@ -177,7 +194,7 @@ public final class WallStep {
      * outer face.
      */
     public void reduceBoth(double[] to) {
-        System.arraycopy(rhs, 0, held, 0, rhs.length);
+        System.arraycopy(rhs, 0, kept, 0, rhs.length);
         matrix.forward(rhs);
         matrix.backward(rhs);
         to[0] = rhs[2 * last];
@@ -209,9 +226,9 @@ public final class WallStep {
 
     /** Finishes a stage of a wall between two rooms. */
     public void completeBoth(int i, double[] innerRoom, double[] outerRoom) {
-        System.arraycopy(held, 0, rhs, 0, rhs.length);
-        addCoupling(rhs, 2 * last, couplingIn, innerRoom);
-        addCoupling(rhs, 0, couplingOut, outerRoom);
+        System.arraycopy(kept, 0, rhs, 0, rhs.length);
+        WallMatrix.addCoupling(rhs, 2 * last, couplingIn, innerRoom);
+        WallMatrix.addCoupling(rhs, 0, couplingOut, outerRoom);
         matrix.forward(rhs);
         matrix.backward(rhs);
         finish(i, innerRoom, outerRoom);
@@ -222,8 +239,7 @@ public final class WallStep {
         double sum = 0.0;
         double[] estimate = stages[Rodas3.STAGES - 1];
         for (int node = 0; node <= last; node++) {
-            double thickness = mesh.halfBeforeM(node) + mesh.halfAfterM(node);
-            double floor = WATER_FLOOR_KG_PER_M3 * thickness + (mesh.isClosedFace(node) ? FILM_FLOOR_KG_PER_M2 : 0.0);
+            double floor = mesh.errorFloorKgPerM2(node) + (mesh.isClosedFace(node) ? FILM_FLOOR_KG_PER_M2 : 0.0);
             double water = storeByLog[node] * estimate[2 * node] / (tolerance * (state.waterKgPerM2[node] + floor));
             double warmth = estimate[2 * node + 1] / (tolerance * TEMPERATURE_SCALE_K);
             sum += water * water + warmth * warmth;
@@ -246,9 +262,41 @@ public final class WallStep {
 
     /** Takes the state that {@link #propose} worked out. */
     public void accept() {
+        heatStoredJPerM2 = 0.0;
+        for (int node = 0; node <= last; node++) {
+            double water = trial.waterKgPerM2[node] - state.waterKgPerM2[node];
+            double capacity = base.capacity[node] + 0.5 * waterHeatCapacityJPerKgK * water;
+            heatStoredJPerM2 += capacity * (trial.celsius[node] - state.celsius[node]);
+        }
+        outer.accept(0.0, 0.0);
+        inner.accept(0.0, 0.0);
+        for (HeldNode node : held) {
+            heatStoredJPerM2 += node.accept(state, trial, base.capacity[node.index()]);
+        }
         state.copyFrom(trial);
-        outer.accept();
-        inner.accept();
+    }
+
+    /** Returns the heat stored over the accepted step, the sum of (rho c + c_w w) dT with w in the middle, J/m2. */
+    double heatStoredJPerM2() {
+        return heatStoredJPerM2;
+    }
+
+    /** Looks at a face in the present state and in the air last set. */
+    FaceLook look(int node) {
+        trial.copyFrom(state);
+        held.forEach(given -> given.show(trial));
+        base.evaluate(trial);
+        links.flows(base, trial);
+        faces(base, trial);
+        FaceExchange face = node == 0 ? outer : inner;
+        double water = face.vapourKgPerM2S();
+        double heat = face.heatWPerM2();
+        for (HeldNode given : held) {
+            water = given.index() == node ? given.waterKgPerM2S(links) : water;
+            heat = given.index() == node ? given.heatWPerM2(links) : heat;
+        }
+        double celsius = trial.celsius[node];
+        return new FaceLook(celsius, base.relativeHumidity(node, celsius), water, heat);
     }
 
     private boolean stageState(int i) {
@@ -268,14 +316,26 @@ public final class WallStep {
     }
 
     private boolean invert(double accuracy) {
+        held.forEach(node -> node.follow(trial));
         for (int node = 0; node <= last; node++) {
-            double u = mesh.logSuction(node, trial.waterKgPerM2[node], trial.logSuction[node], accuracy);
+            double u = isHeld(node)
+                    ? trial.logSuction[node]
+                    : mesh.logSuction(node, trial.waterKgPerM2[node], trial.logSuction[node], accuracy);
             if (!(Math.abs(trial.celsius[node]) < 100.0) || Double.isNaN(u)) {
                 return false;
             }
             trial.logSuction[node] = u;
         }
         return true;
+    }
+
+    private boolean isHeld(int node) {
+        for (HeldNode given : held) {
+            if (given.index() == node) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void faces(WallProperties p, WallState at) {
@@ -299,9 +359,9 @@ public final class WallStep {
             residual[2 * node + 1] = heat;
         }
         residual[0] += outer.vapourKgPerM2S() - outer.runOff();
-        residual[1] += outer.heat();
+        residual[1] += outer.heatWPerM2();
         residual[2 * last] += inner.vapourKgPerM2S() - inner.runOff();
-        residual[2 * last + 1] += inner.heat();
+        residual[2 * last + 1] += inner.heatWPerM2();
         for (int node = 0; p != base && node <= last; node++) {
             // The heat row is scaled by the capacity at the start of the step.
             residual[2 * node + 1] *= base.capacity[node] / p.capacity[node];
@@ -309,52 +369,13 @@ public final class WallStep {
     }
 
     private void fillMatrix(double perGammaStep) {
-        double[] d = matrix.diagonal();
-        for (int node = 0; node <= last; node++) {
-            int at = 4 * node;
-            d[at] = perGammaStep * storeByLog[node];
-            d[at + 1] = 0.0;
-            d[at + 2] = residual[2 * node + 1] * base.capacityByLog[node] / base.capacity[node];
-            d[at + 3] = perGammaStep * base.capacity[node];
-        }
-        for (int k = 0; k < last; k++) {
-            fillLink(k, d);
-        }
-        d[0] -= outer.vapourByLog() - outer.runOffByLog();
-        d[1] -= outer.vapourByCelsius();
-        d[2] -= outer.heatByLog();
-        d[3] -= outer.heatByCelsius();
-        int end = 4 * last;
-        d[end] -= inner.vapourByLog() - inner.runOffByLog();
-        d[end + 1] -= inner.vapourByCelsius();
-        d[end + 2] -= inner.heatByLog();
-        d[end + 3] -= inner.heatByCelsius();
-    }
-
-    private void fillLink(int k, double[] d) {
-        double[] s = links.slopes;
-        double[] up = matrix.upper();
-        double[] low = matrix.lower();
-        int from = 8 * k;
-        int left = 4 * k;
-        int right = left + 4;
-        for (int row = 0; row < 2; row++) {
-            for (int column = 0; column < 2; column++) {
-                double byLeft = s[from + 4 * row + column];
-                double byRight = s[from + 4 * row + 2 + column];
-                int at = 2 * row + column;
-                d[left + at] += byLeft;
-                up[left + at] = byRight;
-                d[right + at] -= byRight;
-                low[right + at] = -byLeft;
-            }
-        }
-    }
-
-    private static void addCoupling(double[] to, int at, double[] coupling, double[] room) {
-        for (int row = 0; row < 2; row++) {
-            to[at + row] +=
-                    coupling[3 * row] * room[0] + coupling[3 * row + 1] * room[1] + coupling[3 * row + 2] * room[2];
+        stepMatrix.stores(perGammaStep, storeByLog, base.capacity);
+        stepMatrix.heatByLog(residual, base.capacityByLog, base.capacity);
+        stepMatrix.links(links.slopes);
+        stepMatrix.face(0, outer);
+        stepMatrix.face(last, inner);
+        for (HeldNode node : held) {
+            stepMatrix.hold(node.index());
         }
     }
 
@@ -366,5 +387,8 @@ public final class WallStep {
         own[0] = rhs[0];
         own[1] = rhs[1];
         outer.stage(i, stepS, own, outerRoom);
+        for (HeldNode node : held) {
+            node.stage(i, stepS, links, stages[i]);
+        }
     }
 }

@@ -14,6 +14,8 @@ import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.statistics.Statistics;
 import org.limedry.air.MagnusForm;
 import org.limedry.material.Catalogue;
+import org.limedry.proof.benchmarks.Course;
+import org.limedry.proof.benchmarks.Lab;
 import org.limedry.reference.MaterialTable;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;

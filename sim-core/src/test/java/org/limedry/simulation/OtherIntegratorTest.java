@@ -9,10 +9,12 @@ import org.junit.jupiter.api.Test;
 import org.limedry.air.MagnusForm;
 import org.limedry.lime.CoatMortar;
 import org.limedry.material.Material;
+import org.limedry.proof.benchmarks.Lab;
+import org.limedry.proof.benchmarks.SheetMaterials;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
-import org.limedry.wall.WallColumn;
 import org.limedry.wall.WallNodes;
+import org.limedry.wall.WallView;
 
 /**
  * A second opinion on the wall: the same equations on the same nodes, written again and integrated by an explicit method of
@@ -70,7 +72,7 @@ final class OtherIntegratorTest {
     private static End solver(double hours, double tolerance, double longestS) {
         LayerPlan brick = new LayerPlan("brick", BRICK, BRICK_M, BRICK_CELSIUS, BRICK_PA);
         Side room = new Side.Air(AIR.celsius(), AIR.relativeHumidity(), AIR.heatWPerM2K(), AIR.vapourSPerM());
-        WallColumn wall = new Lab()
+        WallView wall = new Lab()
                 .accuracy(tolerance, GRID_FACTOR)
                 .longestStep(longestS)
                 .wall("wall", List.of(brick), new Side.Sealed(), room)

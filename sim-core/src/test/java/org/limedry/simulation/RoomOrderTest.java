@@ -9,6 +9,9 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.limedry.air.MagnusForm;
 import org.limedry.climate.Schedule;
+import org.limedry.proof.benchmarks.Course;
+import org.limedry.proof.benchmarks.Lab;
+import org.limedry.proof.benchmarks.SheetMaterials;
 import org.limedry.room.Opening;
 import org.limedry.room.RoomPlan;
 import org.limedry.wall.LayerPlan;
@@ -110,7 +113,7 @@ final class RoomOrderTest {
                 .outdoors(outdoors())
                 .room(room)
                 .wall(wall)
-                .run(HOURS, (hour, site) -> end[0] = end(site));
+                .run(HOURS, (hour, site) -> end[0] = end((SiteModel) site));
         return end[0];
     }
 

@@ -19,7 +19,7 @@ final class SaturationPropertiesTest {
     void coat_ofASiteMadeUpAtRandom_isNeverAboveSaturation(@ForAll @LongRange(min = 0, max = 1_000_000) long number) {
         double[] fullest = new double[1];
         Simulation.run(RandomSites.site(number), Progress.none(), (now, site) -> {
-            for (CoatCourse coat : site.coats()) {
+            for (CoatCourse coat : ((SiteModel) site).coats()) {
                 fullest[0] = Math.max(fullest[0], coat.isLaid() ? saturation(coat) : 0.0);
             }
         });

@@ -93,7 +93,7 @@ record FreshCoatProof(UnaryOperator<LiquidTransport> liquid) implements Benchmar
             found.put(key("coat 1", hour), wall.coatWaterKgPerM2(1));
             found.put(key("coat 2", hour), wall.coats() > 1 ? wall.coatWaterKgPerM2(2) : 0.0);
             found.put(key("room face", hour), wall.innerCelsius());
-            found.put(key("evaporation to the room", hour), -wall.innerFace().vapourKgPerM2S());
+            found.put(key("evaporation to the room", hour), -wall.innerFlow().vapourKgPerM2S());
         }
         return found;
     }

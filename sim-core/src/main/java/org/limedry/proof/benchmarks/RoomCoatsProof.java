@@ -140,11 +140,11 @@ record RoomCoatsProof(UnaryOperator<LiquidTransport> liquid) implements Benchmar
             for (int wall = BRICK; wall <= GLASS; wall++) {
                 WallView column = site.walls().get(wall);
                 double area = column.plan().areaM2();
-                toRoom[wall] -= area * column.innerFace().stepVapourKgPerM2();
-                toOutside[wall] -= area * column.outerFace().stepVapourKgPerM2();
+                toRoom[wall] -= area * column.innerFlow().stepVapourKgPerM2();
+                toOutside[wall] -= area * column.outerFlow().stepVapourKgPerM2();
             }
             WallView glass = site.walls().get(GLASS);
-            ranOffGlass += glass.plan().areaM2() * glass.innerFace().stepRunOffKgPerM2();
+            ranOffGlass += glass.plan().areaM2() * glass.innerFlow().stepRunOffKgPerM2();
         }
     }
 

@@ -134,7 +134,7 @@ final class RoomYearProof implements Benchmark {
             if (hour > 0.0) {
                 passed[0] += site.stepOutByAirKg(0);
                 for (WallView wall : site.walls()) {
-                    passed[1] -= wall.plan().areaM2() * wall.outerFace().stepVapourKgPerM2();
+                    passed[1] -= wall.plan().areaM2() * wall.outerFlow().stepVapourKgPerM2();
                 }
             }
             if (hours.contains(hour)) {

@@ -131,6 +131,6 @@ final class SteadyProof implements Benchmark {
         }
         return quantity.startsWith("condensate")
                 ? rest.gainedKgPerM2()
-                : wall.innerFace().vapourKgPerM2S();
+                : wall.innerFlow().vapourKgPerM2S();
     }
 }

@@ -145,7 +145,7 @@ final class TwoStageProof implements Benchmark {
             found.put("two_stage_remaining_water, " + hours + " h after t1", wall.waterKgPerM2());
             found.put(
                     "two_stage_rate, " + hours + " h after t1",
-                    -wall.innerFace().vapourKgPerM2S());
+                    -wall.innerFlow().vapourKgPerM2S());
         }
     }
 

@@ -89,8 +89,8 @@ final class WallYearProof implements Benchmark {
         lab(gridFactor).run(HOURS, (hour, site) -> {
             WallView wall = site.walls().get(0);
             if (hour > 0.0) {
-                lost[0] -= wall.innerFace().stepVapourKgPerM2();
-                lost[1] -= wall.outerFace().stepVapourKgPerM2();
+                lost[0] -= wall.innerFlow().stepVapourKgPerM2();
+                lost[1] -= wall.outerFlow().stepVapourKgPerM2();
             }
             if (hours.contains(hour)) {
                 for (int layer = 0; layer < LAYERS.size(); layer++) {

@@ -120,7 +120,7 @@ final class WetBulbProof implements Benchmark {
                 .wallAfter(STEADY_HOURS);
         return row.text("unit").equals("C")
                 ? wall.innerCelsius()
-                : -wall.innerFace().vapourKgPerM2S();
+                : -wall.innerFlow().vapourKgPerM2S();
     }
 
     /** Returns plaster that stays wet: a great store, light, and so conductive that it has one temperature. */
@@ -153,7 +153,7 @@ final class WetBulbProof implements Benchmark {
                 .wall(wall)
                 .run(STEADY_HOURS, (hour, site) -> {
                     last[0] = relativeHumidity(site);
-                    last[1] = -site.walls().get(0).innerFace().vapourKgPerM2S();
+                    last[1] = -site.walls().get(0).innerFlow().vapourKgPerM2S();
                     last[2] = site.walls().get(0).innerCelsius();
                 });
         return switch (row.text("quantity")) {
