@@ -68,12 +68,13 @@ public final class LoggerFile {
         Proposal.Clear clear = (Proposal.Clear) proposal;
         List<Found> found = new ArrayList<>();
         List<Figures> figures = RowReader.read(clear.plan(), clear.sheet(), found);
-        List<Ordered> rows = Ordered.of(Moments.of(figures, clear.plan().clock().zone(), found), found);
+        ClockWords clock = new ClockWords(clear.plan().clock().zone());
+        List<Ordered> rows = Ordered.of(Moments.of(figures, clock.zone(), found), clock, found);
         if (rows.isEmpty()) {
             return new Bad(List.of(new InputProblem(
                     shown, 0, "", "must have lines with a time and a figure", "no line of it can be read")));
         }
-        Suspects.find(rows, found);
+        Suspects.find(rows, clock, found);
         found.sort(Comparator.comparing(Found::kind).thenComparing(Found::line));
         return new Good(new LoggerFile(shown, clear, found, rows));
     }
@@ -113,6 +114,16 @@ public final class LoggerFile {
                 .limit(FIRST)
                 .map(row -> new Line(row.line(), row.reading()))
                 .toList();
+    }
+
+    /** Returns what the plan adds to each temperature, K. */
+    public double temperatureOffsetK() {
+        return plan.offsets().temperatureK();
+    }
+
+    /** Returns what the plan adds to each humidity, percent. */
+    public double humidityOffsetPercent() {
+        return plan.offsets().humidityPercent();
     }
 
     ReadingPlan plan() {

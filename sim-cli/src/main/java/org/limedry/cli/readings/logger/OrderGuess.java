@@ -38,8 +38,9 @@ sealed interface OrderGuess {
                 .filter(order -> yearsAreClose(open, order))
                 .collect(Collectors.toMap(order -> order, order -> count(open, order)));
         long most = days.values().stream().mapToLong(Long::longValue).max().orElse(0);
-        List<DateOrder> best = days.keySet().stream()
-                .filter(order -> days.get(order) == most)
+        List<DateOrder> best = days.entrySet().stream()
+                .filter(entry -> entry.getValue() == most)
+                .map(Map.Entry::getKey)
                 .sorted()
                 .toList();
         if (best.size() > 1) {

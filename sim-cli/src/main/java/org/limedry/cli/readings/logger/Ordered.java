@@ -14,11 +14,11 @@ import org.limedry.climate.Reading;
  */
 record Ordered(int line, Reading reading) {
     /** Sorts by time and keeps one reading for each moment. */
-    static List<Ordered> of(List<Moments.Timed> timed, List<Found> found) {
+    static List<Ordered> of(List<Moments.Timed> timed, ClockWords clock, List<Found> found) {
         Instant latest = Instant.MIN;
         for (Moments.Timed one : timed) {
             if (one.at().isBefore(latest)) {
-                found.add(Found.on(one.line(), Found.Kind.OUT_OF_ORDER, one.at().toString()));
+                found.add(Found.on(one.line(), Found.Kind.OUT_OF_ORDER, clock.words(one.at())));
             } else {
                 latest = one.at();
             }
@@ -33,7 +33,7 @@ record Ordered(int line, Reading reading) {
                 ordered.add(next);
             } else {
                 Found.Kind kind = before.equals(next.reading) ? Found.Kind.SAID_TWICE : Found.Kind.CONTRADICTION;
-                found.add(Found.on(one.line(), kind, one.at().toString()));
+                found.add(Found.on(one.line(), kind, clock.words(one.at())));
             }
         }
         return ordered;

@@ -32,6 +32,10 @@ public enum PlanKey {
     SURFACE("surface"),
     /** Column with the wind speed, m/s. */
     WIND("wind"),
+    /** What is added to each temperature, K, since the logger was compared with another. */
+    TEMPERATURE_OFFSET("temperatureOffsetK"),
+    /** What is added to each humidity, percent, since the logger was compared with another. */
+    HUMIDITY_OFFSET("humidityOffsetPercent"),
     /** Which lines to take, such as Sensor=3. */
     ONLY("only");
 

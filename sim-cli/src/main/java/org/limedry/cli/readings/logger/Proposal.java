@@ -19,6 +19,11 @@ final class Proposal {
     private static final Pattern UTC_HEADING =
             Pattern.compile("(?:utc|gmt)\\s*([-+]\\d{2}:?\\d{2})?", Pattern.CASE_INSENSITIVE);
 
+    /** A logger that is further out than this is broken. */
+    private static final double MOST_OFFSET_K = 5.0;
+
+    private static final double MOST_OFFSET_PERCENT = 20.0;
+
     private final Questions questions;
     private final ZoneId fallback;
     private final List<Said> said = new ArrayList<>();
@@ -68,6 +73,7 @@ final class Proposal {
         Unit temperature = temperature(sheet, columns);
         Unit humidity = humidity(columns);
         new Doubts(sheet, columns, questions).raise(temperature, humidity);
+        ReadingPlan.Offsets offsets = offsets();
         ReadingPlan.Only only = questions.only(sheet);
         if (!questions.problems().isEmpty()) {
             return unclear();
@@ -76,7 +82,8 @@ final class Proposal {
         columns.forEach(
                 (role, column) -> named.put(role, new ReadingPlan.Column(column, Questions.name(sheet, column))));
         ReadingPlan.Cells cells = new ReadingPlan.Cells(parting, decimals, sheet.headingLine());
-        return new Clear(new ReadingPlan(cells, named, clock, temperature, humidity, only), sheet, said);
+        ReadingPlan.Units units = new ReadingPlan.Units(temperature, humidity);
+        return new Clear(new ReadingPlan(cells, named, clock, units, offsets, only), sheet, said);
     }
 
     private Unclear unclear() {
@@ -191,6 +198,15 @@ final class Proposal {
                         cell -> Figure.of(cell)
                                 .filter(figure -> figure.unit().equals("F"))
                                 .isPresent());
+    }
+
+    private ReadingPlan.Offsets offsets() {
+        double kelvin = questions.offset(PlanKey.TEMPERATURE_OFFSET, MOST_OFFSET_K);
+        double percent = questions.offset(PlanKey.HUMIDITY_OFFSET, MOST_OFFSET_PERCENT);
+        if (kelvin != 0.0 || percent != 0.0) {
+            say("added to each", kelvin + " C and " + percent + " % humidity (told)");
+        }
+        return new ReadingPlan.Offsets(kelvin, percent);
     }
 
     private Unit humidity(Map<Role, Integer> columns) {

@@ -65,6 +65,18 @@ final class Questions {
         return line;
     }
 
+    /** Returns what is to be added to each figure; 0 if nothing was said. */
+    double offset(PlanKey key, double most) {
+        Optional<Asked.Word> word = asked.word(key);
+        Optional<Double> offset = word.flatMap(said -> Figure.of(said.text().strip()))
+                .filter(figure -> figure.fits(DecimalMark.POINT) && Math.abs(figure.value()) <= most)
+                .map(Figure::value);
+        if (word.isPresent() && offset.isEmpty()) {
+            wrong(key, word.get(), "must be a number of at most " + Math.round(most) + ", up or down");
+        }
+        return offset.orElse(0.0);
+    }
+
     Optional<ZoneId> zone() {
         Optional<Asked.Word> word = asked.word(PlanKey.ZONE);
         try {

@@ -12,11 +12,11 @@ import java.util.Optional;
  * @param cells how a line is cut into cells
  * @param columns which column is what, counted from 0
  * @param clock how dates and times are meant
- * @param temperature unit of its temperatures
- * @param humidity unit of its humidities
+ * @param units in which units its figures are
+ * @param offsets what is added to them
  * @param only which lines count
  */
-record ReadingPlan(Cells cells, Map<Role, Column> columns, Clock clock, Unit temperature, Unit humidity, Only only) {
+record ReadingPlan(Cells cells, Map<Role, Column> columns, Clock clock, Units units, Offsets offsets, Only only) {
     /** How a line is cut. */
     record Cells(Parting parting, DecimalMark decimals, int headingLine) {}
 
@@ -43,6 +43,12 @@ record ReadingPlan(Cells cells, Map<Role, Column> columns, Clock clock, Unit tem
         }
     }
 
+    /** Units of temperatures and humidities. */
+    record Units(Unit temperature, Unit humidity) {}
+
+    /** What is added to each figure, K and percent: what a comparison with another logger found. */
+    record Offsets(double temperatureK, double humidityPercent) {}
+
     ReadingPlan {
         columns = Map.copyOf(columns);
     }
@@ -61,10 +67,16 @@ record ReadingPlan(Cells cells, Map<Role, Column> columns, Clock clock, Unit tem
         words.put(PlanKey.DATE_ORDER, clock.order().word());
         words.put(PlanKey.ZONE, clock.zone().getId());
         if (columns.containsKey(Role.TEMPERATURE) || columns.containsKey(Role.SURFACE)) {
-            words.put(PlanKey.TEMPERATURE_UNIT, temperature.word());
+            words.put(PlanKey.TEMPERATURE_UNIT, units.temperature().word());
         }
         if (columns.containsKey(Role.HUMIDITY)) {
-            words.put(PlanKey.HUMIDITY_UNIT, humidity.word());
+            words.put(PlanKey.HUMIDITY_UNIT, units.humidity().word());
+        }
+        if (offsets.temperatureK() != 0.0) {
+            words.put(PlanKey.TEMPERATURE_OFFSET, Double.toString(offsets.temperatureK()));
+        }
+        if (offsets.humidityPercent() != 0.0) {
+            words.put(PlanKey.HUMIDITY_OFFSET, Double.toString(offsets.humidityPercent()));
         }
         if (only.column() >= 0) {
             words.put(PlanKey.ONLY, only.name() + "=" + only.text());

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.limedry.cli.readings.logger.Figures.Values;
+import org.limedry.units.Units;
 
 /** Reads the lines one by one; a line that says nothing is listed and the next is read. */
 final class RowReader {
@@ -119,9 +120,7 @@ final class RowReader {
             tell(row, Found.Kind.NO_NUMBER, role.words() + " \"" + cell + "\"");
             return OptionalDouble.empty();
         }
-        double value = unit(role)
-                .map(unit -> unit.convert(figure.get().value()))
-                .orElse(figure.get().value());
+        double value = inOurUnit(role, figure.get().value());
         if (!inRange(role, value)) {
             tell(row, Found.Kind.OUT_OF_RANGE, role.words() + " " + cell);
             return OptionalDouble.empty();
@@ -138,11 +137,16 @@ final class RowReader {
         return value;
     }
 
-    private Optional<Unit> unit(Role role) {
+    /** Only the air sensors were compared with another logger: what was found is not added to a wall surface. */
+    private double inOurUnit(Role role, double value) {
         return switch (role) {
-            case TEMPERATURE, SURFACE -> Optional.of(plan.temperature());
-            case HUMIDITY -> Optional.of(plan.humidity());
-            default -> Optional.empty();
+            case TEMPERATURE ->
+                plan.units().temperature().convert(value) + plan.offsets().temperatureK();
+            case SURFACE -> plan.units().temperature().convert(value);
+            case HUMIDITY ->
+                plan.units().humidity().convert(value)
+                        + Units.fractionFromPercent(plan.offsets().humidityPercent());
+            default -> value;
         };
     }
 

@@ -26,15 +26,17 @@ final class Suspects {
     private static final double GAP_INTERVALS = 1.9;
 
     private final List<Ordered> rows;
+    private final ClockWords clock;
     private final List<Found> found;
 
-    private Suspects(List<Ordered> rows, List<Found> found) {
+    private Suspects(List<Ordered> rows, ClockWords clock, List<Found> found) {
         this.rows = rows;
+        this.clock = clock;
         this.found = found;
     }
 
-    static void find(List<Ordered> rows, List<Found> found) {
-        Suspects suspects = new Suspects(rows, found);
+    static void find(List<Ordered> rows, ClockWords clock, List<Found> found) {
+        Suspects suspects = new Suspects(rows, clock, found);
         suspects.findGaps();
         suspects.findRuns(new Series("temperature", Reading::celsius, 1.0, "C"));
         suspects.findRuns(new Series("humidity", Reading::relativeHumidity, 100.0, "%"));
@@ -47,12 +49,16 @@ final class Suspects {
         return rows.get(index).reading().at();
     }
 
+    private String when(int index) {
+        return clock.words(at(index));
+    }
+
     private void findGaps() {
         Duration usual = new Readings(rows.stream().map(Ordered::reading).toList()).interval();
         for (int i = 1; i < rows.size(); i++) {
             Duration step = Duration.between(at(i - 1), at(i));
             if (step.toSeconds() > GAP_INTERVALS * usual.toSeconds()) {
-                found.add(between(i - 1, i, Found.Kind.GAP, "for " + Spans.words(step) + " from " + at(i - 1)));
+                found.add(between(i - 1, i, Found.Kind.GAP, "for " + Spans.words(step) + " from " + when(i - 1)));
             }
         }
     }
@@ -99,7 +105,7 @@ final class Suspects {
                 value.getAsDouble() * series.scale(),
                 series.unit(),
                 Spans.words(length),
-                at(first));
+                when(first));
         found.add(between(first, last, full ? Found.Kind.FULL : Found.Kind.STUCK, words));
     }
 
@@ -118,7 +124,7 @@ final class Suspects {
                     && Math.abs(here - after) > least
                     && (here - before) * (here - after) > 0.0;
             if (lone) {
-                found.add(Found.on(rows.get(i).line(), Found.Kind.LONE_JUMP, name + " at " + at(i)));
+                found.add(Found.on(rows.get(i).line(), Found.Kind.LONE_JUMP, name + " at " + when(i)));
             }
         }
     }
