@@ -21,7 +21,7 @@ import org.limedry.climate.Readings;
 final class ReadingsWords {
     private static final int MOST_SHOWN = 3;
     private static final int MOST_LINES = 12;
-    private static final int COLUMNS = 96;
+    private static final int COLUMNS = 100;
 
     private final List<String> lines = new ArrayList<>();
 
@@ -45,7 +45,10 @@ final class ReadingsWords {
     }
 
     private void say(String pattern, Object... values) {
-        String line = String.format(Locale.ROOT, pattern, values).stripTrailing();
+        String line = String.format(Locale.ROOT, pattern, values)
+                .replace('\t', ' ')
+                .replaceAll("\\p{Cntrl}", "?")
+                .stripTrailing();
         lines.add(line.length() > COLUMNS ? line.substring(0, COLUMNS - 3) + "..." : line);
     }
 
@@ -99,7 +102,7 @@ final class ReadingsWords {
                 .map(ReadingsWords::place)
                 .map(place -> place.replaceFirst("lines? ", ""))
                 .collect(Collectors.joining(", "));
-        return "lines " + some + (all.size() > MOST_LINES ? ", ..." : "");
+        return (all.size() == 1 ? "line " : "lines ") + some + (all.size() > MOST_LINES ? ", ..." : "");
     }
 
     private void addSummary(Readings readings, ClockWords clock) {

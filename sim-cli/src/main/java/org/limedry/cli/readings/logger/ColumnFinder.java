@@ -117,12 +117,14 @@ final class ColumnFinder {
 
     /** Without headings two columns of numbers can be told apart when one cannot be a temperature. */
     private void findByFigures(List<Integer> numbers) {
-        List<Integer> humid = numbers.stream()
+        List<Integer> figures =
+                numbers.stream().filter(column -> !sheet.isCount(column)).toList();
+        List<Integer> humid = figures.stream()
                 .filter(column -> sheet.median(column) > WARMEST_CELSIUS)
                 .toList();
         Optional<Integer> other =
-                numbers.stream().filter(column -> !humid.contains(column)).findFirst();
-        if (numbers.size() == 2 && humid.size() == 1 && other.isPresent()) {
+                figures.stream().filter(column -> !humid.contains(column)).findFirst();
+        if (figures.size() == 2 && humid.size() == 1 && other.isPresent()) {
             columns.put(Role.HUMIDITY, humid.get(0));
             columns.put(Role.TEMPERATURE, other.get());
         } else {

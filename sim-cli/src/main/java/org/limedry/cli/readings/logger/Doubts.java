@@ -27,9 +27,26 @@ final class Doubts {
     }
 
     void raise(Unit temperature, Unit humidity) {
+        doubtCells();
         doubtTemperature(temperature);
         doubtHumidity(humidity);
         doubtClock();
+    }
+
+    /** A number whose decimals are parted by a comma falls into two cells where commas part the cells. */
+    private void doubtCells() {
+        int named = sheet.headings().size();
+        boolean more = sheet.readings().stream()
+                .filter(row -> row.cells().size() == sheet.usualColumns())
+                .anyMatch(row -> IntStream.range(named, row.cells().size())
+                        .anyMatch(column -> !row.cell(column).isEmpty()));
+        if (named > 0 && more && !questions.isAsked(PlanKey.HEADINGS)) {
+            questions.open(
+                    PlanKey.PARTED_BY,
+                    sheet.usualColumns() + " cells in most lines under " + named + " headings",
+                    "looks like decimal commas between commas; have the program part cells by semicolons, or write decimal"
+                            + " points; if the lines are right, say --headings 0 and name the columns by number");
+        }
     }
 
     private double median(Role role) {

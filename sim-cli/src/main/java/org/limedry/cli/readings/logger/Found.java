@@ -18,7 +18,8 @@ public record Found(Kind kind, int line, int lastLine, String words) {
         OTHER_CELLS("more or fewer cells than the other lines: left out"),
         HEADINGS_AGAIN("the headings again: left out"),
         NO_TIME("no readable date and time: left out"),
-        NO_SUCH_TIME("a time that the clock jumped over in spring: left out"),
+        NO_SUCH_TIME(
+                "a time that the clock jumped over in spring (a logger on winter time? say --zone +00:00): left out"),
         HOUR_TWICE("the hour that autumn has twice: first taken as summer time, then as winter time"),
         HOUR_ONCE("the hour that autumn has twice stands here once: taken as summer time"),
         NEWEST_FIRST("newest reading first: turned round"),

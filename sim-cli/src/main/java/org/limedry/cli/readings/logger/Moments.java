@@ -4,15 +4,19 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Turns the times of a logger's clock into moments, the hour that is missing in spring and doubled in autumn included. */
 final class Moments {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ENGLISH);
+
     private final ZoneId zone;
     private final List<Found> found;
 
@@ -84,10 +88,7 @@ final class Moments {
         }
         List<ZoneOffset> offsets = zone.getRules().getValidOffsets(local);
         if (offsets.isEmpty()) {
-            found.add(Found.on(
-                    figures.line(),
-                    Found.Kind.NO_SUCH_TIME,
-                    local + " in " + zone + " (a logger that keeps winter time all year? --zone with its offset)"));
+            found.add(Found.on(figures.line(), Found.Kind.NO_SUCH_TIME, CLOCK.format(local)));
             return Optional.empty();
         }
         return Optional.of(timed(figures, offsets.get(0)));
@@ -105,7 +106,7 @@ final class Moments {
                 kind,
                 lines.get(0),
                 lines.get(lines.size() - 1),
-                transition.getDateTimeAfter() + " to " + transition.getDateTimeBefore()));
+                CLOCK.format(transition.getDateTimeAfter()) + " to " + CLOCK.format(transition.getDateTimeBefore())));
         return IntStream.range(0, hour.size())
                 .mapToObj(
                         i -> timed(hour.get(i), i < back ? transition.getOffsetBefore() : transition.getOffsetAfter()))

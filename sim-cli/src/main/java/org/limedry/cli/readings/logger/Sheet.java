@@ -152,6 +152,16 @@ record Sheet(List<Row> rows, int headingLine, List<String> headings, List<Row> r
         return values.isEmpty() ? Double.NaN : values.get(values.size() / 2);
     }
 
+    /** Returns whether a column only counts the lines. */
+    boolean isCount(int column) {
+        List<Double> values = readings.stream()
+                .flatMap(row -> Figure.of(row.cell(column)).stream())
+                .map(Figure::value)
+                .toList();
+        return values.size() > 1
+                && IntStream.range(1, values.size()).allMatch(i -> values.get(i) - values.get(i - 1) == 1.0);
+    }
+
     /** Returns a column in words: its number and its heading. */
     String words(int column) {
         String heading = heading(column);
