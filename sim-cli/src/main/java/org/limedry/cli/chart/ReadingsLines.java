@@ -14,8 +14,8 @@ import org.limedry.climate.Reading;
 /**
  * One thing that a logger read, as lines to draw: a new line begins after each gap.
  *
- * @param lines what was read, or the means of days; each line holds at least one point
- * @param bands for means of days, the lowest and highest of each; empty otherwise
+ * @param lines what was read, or the means of days that have at least half of their readings; none is empty
+ * @param bands the lowest and highest of each day, where the lines are means of days; empty otherwise
  */
 record ReadingsLines(List<List<TimedValue>> lines, List<List<Band>> bands) {
     private static final double GAP_INTERVALS = 1.9;
@@ -32,13 +32,17 @@ record ReadingsLines(List<List<TimedValue>> lines, List<List<Band>> bands) {
         if (!chart.timeline().byDay()) {
             return new ReadingsLines(cut(all, chart.readings().interval()), List.of());
         }
-        return byDay(all, chart.timeline());
+        return byDay(all, chart.timeline(), chart.readings().interval());
     }
 
-    private static ReadingsLines byDay(List<TimedValue> all, Timeline timeline) {
+    private static ReadingsLines byDay(List<TimedValue> all, Timeline timeline, Duration interval) {
         Map<LocalDate, List<Double>> days = new TreeMap<>();
         all.forEach(point -> days.computeIfAbsent(timeline.day(point.at()), day -> new ArrayList<>())
                 .add(point.value()));
+        // The mean of a morning is not that of a day.
+        days.values()
+                .removeIf(values -> values.size() * interval.toSeconds() * 2
+                        < Duration.ofDays(1).toSeconds());
         List<TimedValue> means = new ArrayList<>();
         List<Band> bands = new ArrayList<>();
         days.forEach((day, values) -> {

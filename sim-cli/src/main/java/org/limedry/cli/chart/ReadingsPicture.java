@@ -39,11 +39,25 @@ final class ReadingsPicture implements Picture {
         this.surface = ReadingsLines.of(chart, Reading::surfaceCelsius);
         this.humidity = ReadingsLines.of(chart, ReadingsPicture::percent);
         if (!air.isEmpty() || !surface.isEmpty()) {
-            addPanel("temperature, degrees C", celsius());
+            addPanel(
+                    titleOf(
+                            "temperature, degrees C",
+                            shownBands().anyMatch(lines -> !lines.bands().isEmpty())),
+                    celsius());
         }
         if (!humidity.isEmpty()) {
-            addPanel("relative humidity, percent", percents());
+            addPanel(titleOf("relative humidity, percent", !humidity.bands().isEmpty()), percents());
         }
+    }
+
+    /** Two ranges upon each other could not be told apart. */
+    private Stream<ReadingsLines> shownBands() {
+        return air.isEmpty() || surface.isEmpty() ? Stream.of(air, surface) : Stream.empty();
+    }
+
+    private String titleOf(String name, boolean grey) {
+        String key = size.pick("; grey: from the lowest to the highest of the day", "; grey: range of day");
+        return grey ? name + key : name;
     }
 
     /** One plot under its axis title. */
@@ -97,7 +111,7 @@ final class ReadingsPicture implements Picture {
             if (warm) {
                 drawn.addAll(add(panel.plot(), air, Ink.line(2.2)));
                 drawn.addAll(add(panel.plot(), surface, Ink.dashed(2, 6f, 4f)));
-                Stream.of(air, surface).forEach(lines -> bands(canvas, panel.plot(), lines));
+                shownBands().forEach(lines -> bands(canvas, panel.plot(), lines));
             } else {
                 drawn.addAll(add(panel.plot(), humidity, Ink.line(2.2)));
                 bands(canvas, panel.plot(), humidity);

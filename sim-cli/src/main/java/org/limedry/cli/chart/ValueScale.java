@@ -54,7 +54,8 @@ record ValueScale(double low, double high, double step) {
     static ValueScale percentUpTo100(double lowest) {
         double step = lowest >= 60 ? 10 : 20;
         double low = Math.max(0, Math.floor((lowest - 2) / step) * step);
-        return new ValueScale(Math.min(low, 100 - LEAST_STEPS * step), 100, step);
+        // A little over the last line, or half of it would be cut off.
+        return new ValueScale(Math.min(low, 100 - LEAST_STEPS * step), 100 + 0.02 * step, step);
     }
 
     private static ValueScale celsius(double lowest, double highest, double step) {

@@ -45,6 +45,10 @@ import picocli.CommandLine.Spec;
             "NAME-found.csv (each line with something wrong) and a chart."
         })
 final class ReadingsCommand implements Callable<Integer> {
+    private static final long MOST_SECONDS = 86_400;
+    private static final long MOST_ERROR_K = 5;
+    private static final long MOST_ERROR_PERCENT = 20;
+
     @Spec
     @SuppressWarnings("NullAway.Init") // picocli sets it before call()
     private CommandSpec spec;
@@ -128,14 +132,14 @@ final class ReadingsCommand implements Callable<Integer> {
         if (plan != null && paths.size() > 1) {
             throw bad("--plan: is of one file; keep a plan beside each");
         }
-        if (!(toleranceSeconds >= 0 && toleranceSeconds <= 86_400)) {
-            throw bad("--tolerance: must be 0 to 86400, was " + toleranceSeconds);
-        }
-        if (!(temperatureErrorK >= 0 && temperatureErrorK <= 5)) {
-            throw bad("--temperature-error: must be 0 to 5, was " + temperatureErrorK);
-        }
-        if (!(humidityErrorPercent >= 0 && humidityErrorPercent <= 20)) {
-            throw bad("--humidity-error: must be 0 to 20, was " + humidityErrorPercent);
+        checkRange("--tolerance", toleranceSeconds, MOST_SECONDS);
+        checkRange("--temperature-error", temperatureErrorK, MOST_ERROR_K);
+        checkRange("--humidity-error", humidityErrorPercent, MOST_ERROR_PERCENT);
+    }
+
+    private void checkRange(String option, double value, long most) {
+        if (!(value >= 0.0 && value <= most)) {
+            throw bad(option + ": must be 0 to " + most + ", was " + value);
         }
     }
 

@@ -37,12 +37,12 @@ final class ReadingsPictures {
     private static String title(Readings readings, Timeline timeline) {
         String span = Duration.between(timeline.from(), timeline.to()).toHours() < 24
                 ? "on "
-                        + DateWords.longDay(
+                        + DateWords.shortDay(
                                 timeline.from().atZone(timeline.zone()).toLocalDate())
                 : "from "
-                        + DateWords.longDay(
+                        + DateWords.shortDay(
                                 timeline.from().atZone(timeline.zone()).toLocalDate()) + " to "
-                        + DateWords.longDay(
+                        + DateWords.shortDay(
                                 timeline.to().atZone(timeline.zone()).toLocalDate());
         DoubleSummaryStatistics humidity = readings.all().stream()
                 .flatMapToDouble(reading -> reading.relativeHumidity().stream())

@@ -21,7 +21,7 @@ import org.limedry.climate.Readings;
 final class ReadingsWords {
     private static final int MOST_SHOWN = 3;
     private static final int MOST_LINES = 12;
-    private static final int COLUMNS = 100;
+    private static final int COLUMNS = 110;
 
     private final List<String> lines = new ArrayList<>();
 

@@ -26,10 +26,10 @@ final class Doubts {
         this.questions = questions;
     }
 
-    void raise(Unit temperature, Unit humidity) {
+    void raise(ReadingPlan.Units units) {
         doubtCells();
-        doubtTemperature(temperature);
-        doubtHumidity(humidity);
+        doubtTemperature(units.temperature());
+        doubtHumidity(units.humidity());
         doubtClock();
     }
 

@@ -1,7 +1,6 @@
 package org.limedry.cli.readings.logger;
 
 import java.time.Duration;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,6 +17,7 @@ record Hour(Duration sinceMidnight, int shown, boolean half) {
             "(\\d{1,2})[:.h](\\d{2})(?:[:.](\\d{2})(?:[.,]\\d{1,9})?)?\\s*(?:([ap])\\.?\\s?m\\.?)?",
             Pattern.CASE_INSENSITIVE);
     private static final int NOON = 12;
+    private static final int MINUTES = 60;
 
     static Optional<Hour> of(String text) {
         Matcher form = FORM.matcher(text);
@@ -25,14 +25,14 @@ record Hour(Duration sinceMidnight, int shown, boolean half) {
             return Optional.empty();
         }
         int shown = Integer.parseInt(form.group(1));
+        boolean half = form.group(4) != null;
+        int hour = half ? shown % NOON + (form.group(4).equalsIgnoreCase("p") ? NOON : 0) : shown;
         int minute = Integer.parseInt(form.group(2));
         int second = form.group(3) == null ? 0 : Integer.parseInt(form.group(3));
-        String half = form.group(4) == null ? "" : form.group(4).toLowerCase(Locale.ROOT);
-        int hour = half.isEmpty() ? shown : shown % NOON + (half.equals("p") ? NOON : 0);
-        boolean possible = minute < 60 && second < 60 && (half.isEmpty() ? shown <= 24 : shown >= 1 && shown <= NOON);
         Duration since = Duration.ofHours(hour).plusMinutes(minute).plusSeconds(second);
-        return possible && since.compareTo(Duration.ofDays(1)) <= 0
-                ? Optional.of(new Hour(since, shown, !half.isEmpty()))
+        boolean onDial = half ? shown >= 1 && shown <= NOON : since.compareTo(Duration.ofDays(1)) <= 0;
+        return onDial && minute < MINUTES && second < MINUTES
+                ? Optional.of(new Hour(since, shown, half))
                 : Optional.empty();
     }
 }

@@ -64,17 +64,18 @@ final class Proposal {
         if (!questions.problems().isEmpty()) {
             return unclear();
         }
+        return propose(parting, sheet, columns);
+    }
+
+    private Result propose(Parting parting, Sheet sheet, Map<Role, Integer> columns) {
         sayHeadings(sheet);
         ReadingPlan.Clock clock = clock(sheet, columns);
         DecimalMark decimals = decimals(sheet, columns);
-        columns.forEach((role, column) -> say(
-                role == Role.TIME && !columns.containsKey(Role.DATE) ? "date and time" : role.words(),
-                sheet.words(column)));
-        Unit temperature = temperature(sheet, columns);
-        Unit humidity = humidity(columns);
-        new Doubts(sheet, columns, questions).raise(temperature, humidity);
+        sayColumns(sheet, columns);
+        ReadingPlan.Units units = new ReadingPlan.Units(temperature(sheet, columns), humidity(columns));
+        new Doubts(sheet, columns, questions).raise(units);
         ReadingPlan.Offsets offsets = offsets();
-        ReadingPlan.Only only = questions.only(sheet);
+        ReadingPlan.Only only = only(sheet);
         if (!questions.problems().isEmpty()) {
             return unclear();
         }
@@ -82,8 +83,21 @@ final class Proposal {
         columns.forEach(
                 (role, column) -> named.put(role, new ReadingPlan.Column(column, Questions.name(sheet, column))));
         ReadingPlan.Cells cells = new ReadingPlan.Cells(parting, decimals, sheet.headingLine());
-        ReadingPlan.Units units = new ReadingPlan.Units(temperature, humidity);
         return new Clear(new ReadingPlan(cells, named, clock, units, offsets, only), sheet, said);
+    }
+
+    private void sayColumns(Sheet sheet, Map<Role, Integer> columns) {
+        boolean together = !columns.containsKey(Role.DATE);
+        columns.forEach((role, column) ->
+                say(role == Role.TIME && together ? "date and time" : role.words(), sheet.words(column)));
+    }
+
+    private ReadingPlan.Only only(Sheet sheet) {
+        ReadingPlan.Only only = questions.only(sheet);
+        if (only.column() >= 0) {
+            say("only lines", "with " + only.name() + " " + only.text() + " (told)");
+        }
+        return only;
     }
 
     private Unclear unclear() {
