@@ -45,9 +45,9 @@ import picocli.CommandLine.Spec;
             "NAME-found.csv (each line with something wrong) and a chart."
         })
 final class ReadingsCommand implements Callable<Integer> {
-    private static final long MOST_SECONDS = 86_400;
-    private static final long MOST_ERROR_K = 5;
-    private static final long MOST_ERROR_PERCENT = 20;
+    private static final double MOST_SECONDS = 86_400;
+    private static final double MOST_ERROR_K = 5;
+    private static final double MOST_ERROR_PERCENT = 20;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // picocli sets it before call()
@@ -132,14 +132,14 @@ final class ReadingsCommand implements Callable<Integer> {
         if (plan != null && paths.size() > 1) {
             throw bad("--plan: is of one file; keep a plan beside each");
         }
-        checkRange("--tolerance", toleranceSeconds, MOST_SECONDS);
+        checkRange("--tolerance", (double) toleranceSeconds, MOST_SECONDS);
         checkRange("--temperature-error", temperatureErrorK, MOST_ERROR_K);
         checkRange("--humidity-error", humidityErrorPercent, MOST_ERROR_PERCENT);
     }
 
-    private void checkRange(String option, double value, long most) {
+    private void checkRange(String option, double value, double most) {
         if (!(value >= 0.0 && value <= most)) {
-            throw bad(option + ": must be 0 to " + most + ", was " + value);
+            throw bad(option + ": must be 0 to " + Math.round(most) + ", was " + value);
         }
     }
 
