@@ -14,7 +14,7 @@ import org.limedry.cli.readings.diary.DiaryPlaces;
 
 /** The blank diary to print: four weeks on one A4 page, a column for each door and wall where they fit. */
 public final class DiaryPage {
-    private static final int MOST_OWN_COLUMNS = 8;
+    private static final int MOST_OWN_COLUMNS = 4;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter DAY_WITH_YEAR = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
@@ -36,10 +36,7 @@ public final class DiaryPage {
                 .map(day -> new Line(DAY.format(day), day.getDayOfWeek() == DayOfWeek.MONDAY, cells))
                 .toList();
         String span = DAY_WITH_YEAR.format(from) + " to " + DAY_WITH_YEAR.format(from.plusDays(DiaryForm.DAYS - 1L));
-        String names = fits(places)
-                ? ""
-                : "Doors and windows: " + String.join(", ", DiaryPlaces.shortest(places.openings())) + ". Walls: "
-                        + String.join(", ", DiaryPlaces.shortest(places.walls())) + ".";
+        String names = named("Doors and windows", places.openings()) + named("Walls", places.walls());
         StringWriter out = new StringWriter();
         new DefaultMustacheFactory("org/limedry/cli/report")
                 .compile("diary.mustache")
@@ -47,33 +44,37 @@ public final class DiaryPage {
         return out.toString();
     }
 
-    private static boolean fits(DiaryPlaces places) {
-        int own = places.openings().size() + places.walls().size();
-        return own <= MOST_OWN_COLUMNS
-                && !places.openings().isEmpty()
-                && !places.walls().isEmpty();
+    /** Few enough have a column each. */
+    private static boolean fit(List<DiaryPlaces.Name> names) {
+        return !names.isEmpty() && names.size() <= MOST_OWN_COLUMNS;
+    }
+
+    /** Names that have no column of their own stand over the table. */
+    private static String named(String what, List<DiaryPlaces.Name> names) {
+        return fit(names) || names.isEmpty()
+                ? ""
+                : " " + what + ": " + String.join(", ", DiaryPlaces.shortest(names)) + ".";
     }
 
     private static List<Head> heads(DiaryPlaces places) {
         List<Head> heads = new ArrayList<>();
-        if (fits(places)) {
-            DiaryPlaces.shortest(places.openings())
-                    .forEach(door -> heads.add(new Head(door, "open from-to, who shut", "auto")));
+        if (fit(places.openings())) {
+            DiaryPlaces.shortest(places.openings()).forEach(door -> heads.add(new Head(door, "from-to, who", "auto")));
         } else {
             heads.add(new Head("doors, windows", "which, open from-to, who shut", "auto"));
         }
-        heads.add(new Head("heater", "hours", "15mm"));
-        heads.add(new Head("dry-er", "hours", "14mm"));
-        heads.add(new Head("water", "litres", "14mm"));
-        heads.add(new Head("gas", "kg", "12mm"));
-        heads.add(new Head("mist", "times", "17mm"));
-        if (fits(places)) {
-            DiaryPlaces.shortest(places.walls()).forEach(wall -> heads.add(new Head(wall, "D / N / H", "19mm")));
+        heads.add(new Head("heater", "hours", "14mm"));
+        heads.add(new Head("dryer", "hours", "12mm"));
+        heads.add(new Head("water", "litres", "13mm"));
+        heads.add(new Head("gas", "kg", "10mm"));
+        heads.add(new Head("misted", "at", "17mm"));
+        if (fit(places.walls())) {
+            DiaryPlaces.shortest(places.walls()).forEach(wall -> heads.add(new Head(wall, "D N H", "17mm")));
         } else {
-            heads.add(new Head("hand tests", "wall, coat, D / N / H", "60mm"));
+            heads.add(new Head("hand tests", "wall, coat, D N H", "50mm"));
         }
-        heads.add(new Head("wet", "yes, no", "14mm"));
-        heads.add(new Head("cover", "on, off", "14mm"));
+        heads.add(new Head("wet", "yes, no", "9mm"));
+        heads.add(new Head("cover", "on, off", "12mm"));
         return heads;
     }
 }
