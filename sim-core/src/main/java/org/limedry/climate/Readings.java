@@ -11,7 +11,7 @@ import org.limedry.units.Check;
  *
  * @param all the readings, each later than the one before; at least one
  */
-public record Readings(List<Reading> all) {
+public record Readings(List<LoggedReading> all) {
     public Readings {
         Check.notEmpty(all, "all");
         all = List.copyOf(all);

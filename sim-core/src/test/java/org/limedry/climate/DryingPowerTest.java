@@ -46,8 +46,8 @@ final class DryingPowerTest {
 
     @Test
     void readings_outOfOrderOrEmpty_areRefused() {
-        Reading first = reading("2026-11-09T08:00:00Z");
-        Reading second = reading("2026-11-09T08:30:00Z");
+        LoggedReading first = reading("2026-11-09T08:00:00Z");
+        LoggedReading second = reading("2026-11-09T08:30:00Z");
 
         assertThrows(IllegalArgumentException.class, () -> new Readings(List.of()));
         assertThrows(IllegalArgumentException.class, () -> new Readings(List.of(second, first)));
@@ -55,8 +55,8 @@ final class DryingPowerTest {
         assertEquals(30, new Readings(List.of(first, second)).interval().toMinutes());
     }
 
-    private static Reading reading(String at) {
-        return new Reading(
+    private static LoggedReading reading(String at) {
+        return new LoggedReading(
                 Instant.parse(at),
                 OptionalDouble.of(8.5),
                 OptionalDouble.empty(),

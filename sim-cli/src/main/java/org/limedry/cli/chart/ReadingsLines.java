@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 
 /**
  * One thing that a logger read, as lines to draw: a new line begins after each gap.
@@ -24,9 +24,9 @@ record ReadingsLines(List<List<TimedValue>> lines, List<List<Band>> bands) {
     /** The lowest and the highest of a day. */
     record Band(Instant at, double low, double high) {}
 
-    static ReadingsLines of(ReadingsChart chart, Function<Reading, OptionalDouble> of) {
+    static ReadingsLines of(ReadingsChart chart, Function<LoggedReading, OptionalDouble> of) {
         List<TimedValue> all = new ArrayList<>();
-        for (Reading reading : chart.readings().all()) {
+        for (LoggedReading reading : chart.readings().all()) {
             of.apply(reading).ifPresent(value -> all.add(new TimedValue(reading.at(), value)));
         }
         if (!chart.timeline().byDay()) {

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.limedry.cli.chart.CurveSpots.Side;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 
 /** Lays out the chart of what a logger read: one panel for temperatures, one for humidity, whichever there are. */
 final class ReadingsPicture implements Picture {
@@ -35,8 +35,8 @@ final class ReadingsPicture implements Picture {
         this.chart = chart;
         this.size = size;
         this.times = new TimeScale(chart.timeline(), size.pick(44, 34), size.pick(670, 348));
-        this.air = ReadingsLines.of(chart, Reading::celsius);
-        this.surface = ReadingsLines.of(chart, Reading::surfaceCelsius);
+        this.air = ReadingsLines.of(chart, LoggedReading::celsius);
+        this.surface = ReadingsLines.of(chart, LoggedReading::surfaceCelsius);
         this.humidity = ReadingsLines.of(chart, ReadingsPicture::percent);
         if (!air.isEmpty() || !surface.isEmpty()) {
             addPanel(
@@ -69,7 +69,7 @@ final class ReadingsPicture implements Picture {
         panels.add(new Panel(title, new TimePanel(times, scale, plotTop, plotTop + size.pick(140, 150)), top));
     }
 
-    private static OptionalDouble percent(Reading reading) {
+    private static OptionalDouble percent(LoggedReading reading) {
         OptionalDouble fraction = reading.relativeHumidity();
         return fraction.isEmpty() ? fraction : OptionalDouble.of(100.0 * fraction.getAsDouble());
     }

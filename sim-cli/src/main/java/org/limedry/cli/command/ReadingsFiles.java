@@ -11,13 +11,13 @@ import java.util.Optional;
 import org.limedry.cli.chart.Charts;
 import org.limedry.cli.chart.ReadingsChart;
 import org.limedry.cli.chart.Size;
+import org.limedry.cli.page.OutputFolder;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.logger.CleanCsv;
 import org.limedry.cli.readings.logger.Found;
 import org.limedry.cli.readings.logger.Joined;
 import org.limedry.cli.readings.logger.LoggerFile;
-import org.limedry.cli.report.OutputFolder;
 import org.limedry.climate.Readings;
 
 /** Writes what a look at logger files gives. */

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.limedry.cli.chart.DateWords;
 import org.limedry.cli.chart.ReadingsChart;
 import org.limedry.cli.chart.Timeline;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 
 /** The chart of what a logger read, with the sentence over it. */
@@ -21,7 +21,7 @@ final class ReadingsPictures {
 
     /** Returns the chart; nothing where there are not two readings of air or wall. */
     static Optional<ReadingsChart> chart(Readings readings, ZoneId zone) {
-        List<Reading> shown = readings.all().stream()
+        List<LoggedReading> shown = readings.all().stream()
                 .filter(one -> one.celsius().isPresent()
                         || one.relativeHumidity().isPresent()
                         || one.surfaceCelsius().isPresent())

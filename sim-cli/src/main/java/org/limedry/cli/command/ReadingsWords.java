@@ -14,7 +14,7 @@ import org.limedry.cli.readings.logger.Found;
 import org.limedry.cli.readings.logger.LoggerFile;
 import org.limedry.cli.readings.logger.Said;
 import org.limedry.cli.readings.logger.Spans;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 
 /** A logger file told on the console: how it was understood, what was found in it, what it comes to. */
@@ -64,7 +64,7 @@ final class ReadingsWords {
                         line.number(), clock.inFull(line.reading().at()), figures(line.reading())));
     }
 
-    private static String figures(Reading reading) {
+    private static String figures(LoggedReading reading) {
         return cell(reading.celsius(), 1.0, " C")
                 + cell(reading.relativeHumidity(), 100.0, " %")
                 + cell(reading.surfaceCelsius(), 1.0, " C wall")
@@ -111,13 +111,14 @@ final class ReadingsWords {
         say("  from %s", clock.inFull(readings.from()));
         say("  until %s, most of them %s apart", clock.inFull(readings.until()), Spans.words(readings.interval()));
         say("  %-14s %8s %8s %8s", "", "lowest", "mean", "highest");
-        row("temperature", readings, Reading::celsius, 1.0, "C");
-        row("humidity", readings, Reading::relativeHumidity, 100.0, "%");
-        row("wall surface", readings, Reading::surfaceCelsius, 1.0, "C");
-        row("wind", readings, Reading::windMPerS, 1.0, "m/s");
+        row("temperature", readings, LoggedReading::celsius, 1.0, "C");
+        row("humidity", readings, LoggedReading::relativeHumidity, 100.0, "%");
+        row("wall surface", readings, LoggedReading::surfaceCelsius, 1.0, "C");
+        row("wind", readings, LoggedReading::windMPerS, 1.0, "m/s");
     }
 
-    private void row(String name, Readings readings, Function<Reading, OptionalDouble> of, double scale, String unit) {
+    private void row(
+            String name, Readings readings, Function<LoggedReading, OptionalDouble> of, double scale, String unit) {
         DoubleSummaryStatistics all = readings.all().stream()
                 .flatMapToDouble(reading -> of.apply(reading).stream())
                 .map(value -> value * scale)

@@ -23,7 +23,7 @@ public final class DiaryGaps {
             LocalDate first = days.get(i - 1).date().plusDays(1);
             LocalDate last = days.get(i).date().minusDays(1);
             if (!first.isAfter(last)) {
-                gaps.add("no line for "
+                gaps.add("no readable line for "
                         + (first.equals(last) ? DAY.format(first) : DAY.format(first) + " to " + DAY.format(last)));
             }
         }

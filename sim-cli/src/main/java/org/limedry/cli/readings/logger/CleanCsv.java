@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 
 /** Readings as clean CSV: times UTC, decimal points, a blank cell for what was not read. */
@@ -39,7 +39,7 @@ public final class CleanCsv {
     public static String hourly(Readings readings) {
         boolean wind =
                 readings.all().stream().anyMatch(reading -> reading.windMPerS().isPresent());
-        NavigableMap<Instant, Reading> byTime = new TreeMap<>();
+        NavigableMap<Instant, LoggedReading> byTime = new TreeMap<>();
         readings.all().forEach(reading -> byTime.put(reading.at(), reading));
         Instant first = nearestHour(readings.from());
         Instant last = nearestHour(readings.until());
@@ -53,19 +53,19 @@ public final class CleanCsv {
         return at.plus(HALF_AN_HOUR).truncatedTo(ChronoUnit.HOURS);
     }
 
-    private static String hour(Instant hour, NavigableMap<Instant, Reading> byTime, boolean wind) {
-        List<Reading> near = List.copyOf(
+    private static String hour(Instant hour, NavigableMap<Instant, LoggedReading> byTime, boolean wind) {
+        List<LoggedReading> near = List.copyOf(
                 byTime.subMap(hour.minus(HALF_AN_HOUR), hour.plus(HALF_AN_HOUR)).values());
-        return air(hour, near) + (wind ? "," + text(mean(near, Reading::windMPerS)) : "") + "\n";
+        return air(hour, near) + (wind ? "," + text(mean(near, LoggedReading::windMPerS)) : "") + "\n";
     }
 
-    private static String air(Instant at, List<Reading> readings) {
-        OptionalDouble humidity = mean(readings, Reading::relativeHumidity);
+    private static String air(Instant at, List<LoggedReading> readings) {
+        OptionalDouble humidity = mean(readings, LoggedReading::relativeHumidity);
         OptionalDouble percent = humidity.isPresent() ? OptionalDouble.of(100.0 * humidity.getAsDouble()) : humidity;
-        return at + "," + text(mean(readings, Reading::celsius)) + "," + text(percent);
+        return at + "," + text(mean(readings, LoggedReading::celsius)) + "," + text(percent);
     }
 
-    private static OptionalDouble mean(List<Reading> readings, Function<Reading, OptionalDouble> of) {
+    private static OptionalDouble mean(List<LoggedReading> readings, Function<LoggedReading, OptionalDouble> of) {
         return readings.stream()
                 .flatMapToDouble(reading -> of.apply(reading).stream())
                 .average();

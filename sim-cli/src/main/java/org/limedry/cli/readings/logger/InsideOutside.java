@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.limedry.air.MoistAir;
 import org.limedry.climate.DryingPower;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 import org.limedry.climate.SensorError;
 
@@ -55,14 +55,14 @@ public record InsideOutside(int pairs, double meanKgPerM3, double errorKgPerM3, 
                 MoistAir.of(8.0, 0.85, STANDARD_PRESSURE_PA), MoistAir.of(5.0, 0.90, STANDARD_PRESSURE_PA), error);
     }
 
-    private static boolean isAir(Reading reading) {
+    private static boolean isAir(LoggedReading reading) {
         double celsius = reading.celsius().orElse(Double.NaN);
         return celsius >= COLDEST_CELSIUS
                 && celsius <= HOTTEST_CELSIUS
                 && reading.relativeHumidity().isPresent();
     }
 
-    private static MoistAir air(Reading reading) {
+    private static MoistAir air(LoggedReading reading) {
         return MoistAir.of(
                 reading.celsius().orElseThrow(), reading.relativeHumidity().orElseThrow(), STANDARD_PRESSURE_PA);
     }

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 
 /**
@@ -38,7 +38,7 @@ public record Joined(Readings readings, int matched, int alone, int repeated, in
     /** The work in progress. */
     private static final class Joining {
         private final Duration tolerance;
-        private final NavigableMap<Instant, Reading> all = new TreeMap<>();
+        private final NavigableMap<Instant, LoggedReading> all = new TreeMap<>();
         private int matched;
         private int repeated;
         private int contradicting;
@@ -49,18 +49,18 @@ public record Joined(Readings readings, int matched, int alone, int repeated, in
 
         void add(Readings part) {
             // Only what earlier files said can be the other half.
-            NavigableMap<Instant, Reading> before = new TreeMap<>(all);
+            NavigableMap<Instant, LoggedReading> before = new TreeMap<>(all);
             part.all().forEach(reading -> add(reading, Pair.nearest(before, reading.at(), tolerance)));
         }
 
-        private void add(Reading reading, Optional<Reading> other) {
+        private void add(LoggedReading reading, Optional<LoggedReading> other) {
             if (other.isEmpty()) {
                 all.put(reading.at(), reading);
                 return;
             }
             Instant at = other.get().at();
-            Reading there = all.getOrDefault(at, reading);
-            Reading both = filled(there, reading);
+            LoggedReading there = all.getOrDefault(at, reading);
+            LoggedReading both = filled(there, reading);
             if (!both.equals(there)) {
                 matched++;
                 all.put(at, both);
@@ -71,8 +71,8 @@ public record Joined(Readings readings, int matched, int alone, int repeated, in
             }
         }
 
-        private static Reading filled(Reading there, Reading other) {
-            return new Reading(
+        private static LoggedReading filled(LoggedReading there, LoggedReading other) {
+            return new LoggedReading(
                     there.at(),
                     first(there.celsius(), other.celsius()),
                     first(there.relativeHumidity(), other.relativeHumidity()),
@@ -80,9 +80,12 @@ public record Joined(Readings readings, int matched, int alone, int repeated, in
                     first(there.windMPerS(), other.windMPerS()));
         }
 
-        private static boolean agrees(Reading there, Reading again) {
-            return Stream.<Function<Reading, OptionalDouble>>of(
-                            Reading::celsius, Reading::relativeHumidity, Reading::surfaceCelsius, Reading::windMPerS)
+        private static boolean agrees(LoggedReading there, LoggedReading again) {
+            return Stream.<Function<LoggedReading, OptionalDouble>>of(
+                            LoggedReading::celsius,
+                            LoggedReading::relativeHumidity,
+                            LoggedReading::surfaceCelsius,
+                            LoggedReading::windMPerS)
                     .allMatch(of -> of.apply(again).isEmpty() || of.apply(again).equals(of.apply(there)));
         }
 
@@ -91,7 +94,7 @@ public record Joined(Readings readings, int matched, int alone, int repeated, in
         }
 
         Joined joined() {
-            Collection<Reading> values = all.values();
+            Collection<LoggedReading> values = all.values();
             return new Joined(
                     new Readings(List.copyOf(values)),
                     matched,

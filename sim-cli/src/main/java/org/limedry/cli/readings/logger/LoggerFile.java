@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.TextFile;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 
 /** A file that a logger wrote, as it was understood. */
@@ -105,7 +105,7 @@ public final class LoggerFile {
     }
 
     /** A reading with its line. */
-    public record Line(int number, Reading reading) {}
+    public record Line(int number, LoggedReading reading) {}
 
     /** Returns the first readings in the order of the file, for the user to compare. */
     public List<Line> firstLines() {

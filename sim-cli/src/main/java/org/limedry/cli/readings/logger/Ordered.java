@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 
 /**
  * A reading with the line it comes from.
@@ -12,7 +12,7 @@ import org.limedry.climate.Reading;
  * @param line the line
  * @param reading the reading
  */
-record Ordered(int line, Reading reading) {
+record Ordered(int line, LoggedReading reading) {
     /** Sorts by time and keeps one reading for each moment. */
     static List<Ordered> of(List<Moments.Timed> timed, ClockWords clock, List<Found> found) {
         Instant latest = Instant.MIN;
@@ -28,7 +28,7 @@ record Ordered(int line, Reading reading) {
         List<Ordered> ordered = new ArrayList<>();
         for (Moments.Timed one : sorted) {
             Ordered next = new Ordered(one.line(), reading(one));
-            Reading before = ordered.isEmpty() ? next.reading : ordered.get(ordered.size() - 1).reading;
+            LoggedReading before = ordered.isEmpty() ? next.reading : ordered.get(ordered.size() - 1).reading;
             if (ordered.isEmpty() || before.at().isBefore(one.at())) {
                 ordered.add(next);
             } else {
@@ -39,9 +39,9 @@ record Ordered(int line, Reading reading) {
         return ordered;
     }
 
-    private static Reading reading(Moments.Timed timed) {
+    private static LoggedReading reading(Moments.Timed timed) {
         Figures.Values values = timed.values();
-        return new Reading(
+        return new LoggedReading(
                 timed.at(), values.celsius(), values.relativeHumidity(), values.surfaceCelsius(), values.windMPerS());
     }
 }

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 import org.limedry.climate.SensorError;
 
@@ -65,8 +65,8 @@ public record SideBySide(int pairs, Duration span, Offset temperatureK, Offset r
      */
     public static Optional<SideBySide> of(Readings first, Readings second, Duration tolerance) {
         List<Pair> pairs = Pair.of(first, second, tolerance);
-        List<Double> kelvin = differences(pairs, Reading::celsius);
-        List<Double> humidity = differences(pairs, Reading::relativeHumidity);
+        List<Double> kelvin = differences(pairs, LoggedReading::celsius);
+        List<Double> humidity = differences(pairs, LoggedReading::relativeHumidity);
         if (Math.min(kelvin.size(), humidity.size()) < LEAST_PAIRS) {
             return Optional.empty();
         }
@@ -75,7 +75,7 @@ public record SideBySide(int pairs, Duration span, Offset temperatureK, Offset r
         return Optional.of(new SideBySide(pairs.size(), span, Offset.of(kelvin), Offset.of(humidity)));
     }
 
-    private static List<Double> differences(List<Pair> pairs, Function<Reading, OptionalDouble> of) {
+    private static List<Double> differences(List<Pair> pairs, Function<LoggedReading, OptionalDouble> of) {
         return pairs.stream()
                 .filter(pair -> of.apply(pair.one()).isPresent()
                         && of.apply(pair.other()).isPresent())

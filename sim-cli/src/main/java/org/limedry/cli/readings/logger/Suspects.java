@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 
 /** Finds what is readable and yet hard to believe: sensors that stand still or are full, lone jumps, holes. */
@@ -38,9 +38,9 @@ final class Suspects {
     static void find(List<Ordered> rows, ClockWords clock, List<Found> found) {
         Suspects suspects = new Suspects(rows, clock, found);
         suspects.findGaps();
-        suspects.findRuns(new Series("temperature", Reading::celsius, 1.0, "C"));
-        suspects.findRuns(new Series("humidity", Reading::relativeHumidity, 100.0, "%"));
-        suspects.findRuns(new Series("wall surface", Reading::surfaceCelsius, 1.0, "C"));
+        suspects.findRuns(new Series("temperature", LoggedReading::celsius, 1.0, "C"));
+        suspects.findRuns(new Series("humidity", LoggedReading::relativeHumidity, 100.0, "%"));
+        suspects.findRuns(new Series("wall surface", LoggedReading::surfaceCelsius, 1.0, "C"));
         suspects.findJumps("temperature", reading -> reading.celsius().orElse(Double.NaN), JUMP_K);
         suspects.findJumps("humidity", reading -> reading.relativeHumidity().orElse(Double.NaN), JUMP_HUMIDITY);
     }
@@ -64,9 +64,9 @@ final class Suspects {
     }
 
     /** One column of figures. */
-    private record Series(String name, Function<Reading, OptionalDouble> of, double scale, String unit) {
+    private record Series(String name, Function<LoggedReading, OptionalDouble> of, double scale, String unit) {
         /** Returns the figure; humidities that are full are all the same. */
-        OptionalDouble at(Reading reading) {
+        OptionalDouble at(LoggedReading reading) {
             OptionalDouble value = of.apply(reading);
             return isFull(value) ? OptionalDouble.of(1.0) : value;
         }
@@ -115,7 +115,7 @@ final class Suspects {
         return new Found(kind, Math.min(one, other), Math.max(one, other), words);
     }
 
-    private void findJumps(String name, ToDoubleFunction<Reading> of, double least) {
+    private void findJumps(String name, ToDoubleFunction<LoggedReading> of, double least) {
         for (int i = 1; i + 1 < rows.size(); i++) {
             double before = of.applyAsDouble(rows.get(i - 1).reading());
             double here = of.applyAsDouble(rows.get(i).reading());

@@ -148,8 +148,8 @@ final class DiaryFileTest {
 
         assertEquals(
                 List.of(
-                        "no line for 11 Nov",
-                        "no line for 13 Nov to 15 Nov",
+                        "no readable line for 11 Nov",
+                        "no readable line for 13 Nov to 15 Nov",
                         "doors not written: 10 Nov",
                         "who shut the doors not written: 12 Nov",
                         "dehumidifier ran, litres not written: 10 Nov",

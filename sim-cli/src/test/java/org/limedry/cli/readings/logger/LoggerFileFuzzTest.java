@@ -21,7 +21,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 
 /** Whatever is done to a file, it is read or refused in words, and what was not touched is not lost. */
@@ -55,9 +55,9 @@ final class LoggerFileFuzzTest {
 
         LoggerFile file = Logs.good(String.join("\n", lines));
 
-        Map<Instant, Reading> read =
-                file.readings().all().stream().collect(Collectors.toMap(Reading::at, reading -> reading));
-        List<Reading> untouched =
+        Map<Instant, LoggedReading> read =
+                file.readings().all().stream().collect(Collectors.toMap(LoggedReading::at, reading -> reading));
+        List<LoggedReading> untouched =
                 Logs.good(String.join("\n", sound())).readings().all();
         Set<Integer> spoilt = new HashSet<>(places);
         IntStream.rangeClosed(1, LINES)
@@ -96,7 +96,7 @@ final class LoggerFileFuzzTest {
     void clean_anyReadings_comeBack(
             @ForAll @Size(min = 2, max = 40) List<@IntRange(min = -400, max = 340) Integer> tenths,
             @ForAll @IntRange(min = 20, max = 1000) int permille) {
-        List<Reading> all = IntStream.range(0, tenths.size())
+        List<LoggedReading> all = IntStream.range(0, tenths.size())
                 .mapToObj(i -> Logs.reading(
                         Instant.parse("2026-03-28T22:10:00Z")
                                 .plus(17L * i, ChronoUnit.MINUTES)
@@ -108,8 +108,8 @@ final class LoggerFileFuzzTest {
         LoggerFile again = Logs.good(CleanCsv.all(new Readings(all)));
 
         for (int i = 0; i < all.size(); i++) {
-            Reading expected = all.get(i);
-            Reading found = again.readings().all().get(i);
+            LoggedReading expected = all.get(i);
+            LoggedReading found = again.readings().all().get(i);
             assertEquals(expected.at(), found.at());
             assertEquals(expected.celsius(), found.celsius());
             // 1e-12: a percentage and back

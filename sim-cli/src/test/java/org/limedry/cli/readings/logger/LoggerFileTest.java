@@ -20,7 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 
 final class LoggerFileTest {
     private static final String HEADING = "time,temp,rh\n";
@@ -158,7 +158,7 @@ final class LoggerFileTest {
                 "time,temp,rh,wall surface\n13/11/2026 14:30,9.0,80,7.5\n",
                 Logs.asked(Map.of(PlanKey.TEMPERATURE_OFFSET, "-0.4", PlanKey.HUMIDITY_OFFSET, "2.5")));
 
-        Reading reading = file.readings().all().get(0);
+        LoggedReading reading = file.readings().all().get(0);
         assertEquals(8.6, reading.celsius().orElseThrow(), 1e-12); // rounding
         assertEquals(0.825, reading.relativeHumidity().orElseThrow(), 1e-12); // rounding
         assertEquals(OptionalDouble.of(7.5), reading.surfaceCelsius());
@@ -183,7 +183,8 @@ final class LoggerFileTest {
         LoggerFile.Result result = LoggerFile.read(path, Asked.nothing(), Logs.DUBLIN);
 
         assertEquals("", Logs.problems(result));
-        Reading reading = ((LoggerFile.Good) result).file().readings().all().get(0);
+        LoggedReading reading =
+                ((LoggerFile.Good) result).file().readings().all().get(0);
         assertEquals(Logs.reading("2026-11-13T14:30:00Z", 8.5, 0.855), reading);
     }
 
@@ -201,7 +202,7 @@ final class LoggerFileTest {
         LoggerFile file = Logs.good(HEADING + "13/11/2026 14:30," + celsius + "," + percent
                 + "\n13/11/2026 15:30,8,85\n13/11/2026 16:30,8,86\n");
 
-        Reading reading = file.readings().all().get(0);
+        LoggedReading reading = file.readings().all().get(0);
         assertEquals(warm, reading.celsius().isPresent());
         assertEquals(humid, reading.relativeHumidity().isPresent());
     }

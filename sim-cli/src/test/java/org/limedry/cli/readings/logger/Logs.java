@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.limedry.cli.problem.InputProblem;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 
 /** Reads texts as logger files. */
 final class Logs {
@@ -45,7 +45,7 @@ final class Logs {
 
     static List<String> times(LoggerFile file) {
         return file.readings().all().stream()
-                .map(Reading::at)
+                .map(LoggedReading::at)
                 .map(Instant::toString)
                 .toList();
     }
@@ -56,8 +56,8 @@ final class Logs {
                 .toList();
     }
 
-    static Reading reading(String at, double celsius, double relativeHumidity) {
-        return new Reading(
+    static LoggedReading reading(String at, double celsius, double relativeHumidity) {
+        return new LoggedReading(
                 Instant.parse(at),
                 OptionalDouble.of(celsius),
                 OptionalDouble.of(relativeHumidity),

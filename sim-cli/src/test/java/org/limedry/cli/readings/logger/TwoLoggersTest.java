@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.limedry.cli.readings.WeatherFile;
-import org.limedry.climate.Reading;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 import org.limedry.climate.SensorError;
 
@@ -28,7 +28,7 @@ final class TwoLoggersTest {
 
     private static Readings series(int count, int lateS, IntToDoubleFunction celsius, IntToDoubleFunction humidity) {
         return new Readings(IntStream.range(0, count)
-                .mapToObj(i -> new Reading(
+                .mapToObj(i -> new LoggedReading(
                         START.plus(Duration.ofMinutes(10L * i)).plusSeconds(lateS),
                         OptionalDouble.of(celsius.applyAsDouble(i)),
                         OptionalDouble.of(humidity.applyAsDouble(i)),

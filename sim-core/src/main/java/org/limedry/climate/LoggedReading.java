@@ -14,13 +14,13 @@ import org.limedry.units.Check;
  * @param surfaceCelsius temperature of the wall's face, C, if it was read
  * @param windMPerS wind speed, m/s, if it was read
  */
-public record Reading(
+public record LoggedReading(
         Instant at,
         OptionalDouble celsius,
         OptionalDouble relativeHumidity,
         OptionalDouble surfaceCelsius,
         OptionalDouble windMPerS) {
-    public Reading {
+    public LoggedReading {
         celsius.ifPresent(value -> Check.finite(value, "celsius", "C"));
         relativeHumidity.ifPresent(value -> Check.inClosed(value, 0.0, 1.0, "relativeHumidity", ""));
         surfaceCelsius.ifPresent(value -> Check.finite(value, "surfaceCelsius", "C"));
