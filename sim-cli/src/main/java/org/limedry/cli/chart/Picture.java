@@ -18,6 +18,8 @@ interface Picture {
             return new WallPicture(wall, size);
         } else if (chart instanceof PlotsChart plots) {
             return new PlotsPicture(plots, size);
+        } else if (chart instanceof ReadingsChart readings) {
+            return new ReadingsPicture(readings, size);
         } else if (chart instanceof WaterAccountChart account) {
             return size == Size.WIDE ? new AccountBars(account.shown()) : new AccountSteps(account.shown());
         } else if (chart instanceof SavedChart saved) {

@@ -50,6 +50,14 @@ record ValueScale(double low, double high, double step) {
                 .orElseGet(() -> new ValueScale(lowest - 1, highest + 1, highest - lowest + 2));
     }
 
+    /** Returns a scale of percent that ends at 100. */
+    static ValueScale percentUpTo100(double lowest) {
+        double step = lowest >= 60 ? 10 : 20;
+        double low = Math.max(0, Math.floor((lowest - 2) / step) * step);
+        // A little over the last line, or half of it would be cut off.
+        return new ValueScale(Math.min(low, 100 - LEAST_STEPS * step), 100 + 0.02 * step, step);
+    }
+
     private static ValueScale celsius(double lowest, double highest, double step) {
         double first = Math.floor((lowest - ROOM_CELSIUS) / step);
         double last = Math.ceil((highest + ROOM_CELSIUS) / step);

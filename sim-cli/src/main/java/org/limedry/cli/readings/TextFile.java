@@ -6,11 +6,13 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Function;
 import org.limedry.cli.problem.InputProblem;
 
 /** Reads a text file, or says why it cannot be one. */
 public final class TextFile {
     private static final String BYTE_ORDER_MARK = "\uFEFF";
+    private static final int LEAST_TEXT_TO_JUNK = 20;
 
     private TextFile() {}
 
@@ -24,7 +26,7 @@ public final class TextFile {
     public record Unreadable(InputProblem problem) implements Content {}
 
     /**
-     * Reads a file.
+     * Reads a file in UTF-8.
      *
      * @param file the file
      * @param shown the file as the user named it
@@ -32,6 +34,29 @@ public final class TextFile {
      * @param mostBytes a file that is larger is refused unread
      */
     public static Content read(Path file, String shown, String path, long mostBytes) {
+        return read(file, shown, path, mostBytes, bytes -> decoded(bytes, shown, path));
+    }
+
+    /** Reads a file that a machine wrote, in whichever {@link Encoding} it has. */
+    public static Content readOfAnyEncoding(Path file, String shown, long mostBytes) {
+        return read(file, shown, "", mostBytes, bytes -> {
+            String text = Encoding.of(bytes).decode(bytes);
+            return isMostlyText(text)
+                    ? new Text(text)
+                    : unreadable(shown, "", "this is not text", "must be a text file");
+        });
+    }
+
+    /** A logger that loses its power may leave a few zero bytes; they spoil their line, not the file. */
+    private static boolean isMostlyText(String text) {
+        long unprintable = text.chars()
+                .filter(c -> Character.isISOControl(c) && !Character.isWhitespace(c))
+                .count();
+        return unprintable * LEAST_TEXT_TO_JUNK <= text.length();
+    }
+
+    private static Content read(
+            Path file, String shown, String path, long mostBytes, Function<byte[], Content> decoder) {
         if (!Files.exists(file)) {
             return unreadable(shown, path, "there is no such file", "must be a file");
         }
@@ -43,7 +68,7 @@ public final class TextFile {
             if (bytes > mostBytes) {
                 return unreadable(shown, path, bytes + " bytes", "must be at most " + mostBytes);
             }
-            return decoded(Files.readAllBytes(file), shown, path);
+            return decoder.apply(Files.readAllBytes(file));
         } catch (IOException e) {
             return unreadable(
                     shown, path, "it cannot be read (" + e.getClass().getSimpleName() + ")", "must be a readable file");

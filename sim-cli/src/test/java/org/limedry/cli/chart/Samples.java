@@ -25,6 +25,10 @@ final class Samples {
         charts.put("wall, always at the dew point", WallSamples.flat(DryingSamples.WINTER, -3, -3));
         charts.put("wall, far above the dew point", WallSamples.flat(DryingSamples.WINTER, -3, -13));
         charts.put("wall, far below the dew point", WallSamples.flat(threeDays, 4, 24));
+        charts.put("readings, 3 days", ReadingsSamples.chart(threeDays, true, true));
+        charts.put("readings, 14 days over a clock change", ReadingsSamples.chart(twoWeeks, true, false));
+        charts.put("readings, 200 days with a wall", ReadingsSamples.chart(long200, true, true));
+        charts.put("readings, temperature alone", ReadingsSamples.temperatureAlone(long200));
         charts.put("account, stall", AccountSamples.stall());
         charts.put("account, wet air from outside", AccountSamples.wetOutside());
         charts.put("account, a few litres", AccountSamples.small());

@@ -1,0 +1,137 @@
+package org.limedry.cli.readings.logger;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Finds which column is what: as the user says, else by its heading, else by what stands in it. */
+final class ColumnFinder {
+    /** Among numbers without headings, humidities are those above the warmest air. */
+    private static final double WARMEST_CELSIUS = 35.0;
+
+    private final Sheet sheet;
+    private final Questions questions;
+    private final Map<Role, Integer> columns = new EnumMap<>(Role.class);
+
+    private ColumnFinder(Sheet sheet, Questions questions) {
+        this.sheet = sheet;
+        this.questions = questions;
+    }
+
+    static Map<Role, Integer> find(Sheet sheet, Questions questions) {
+        ColumnFinder finder = new ColumnFinder(sheet, questions);
+        for (Role role : Role.values()) {
+            questions.column(role.key(), sheet).ifPresent(column -> finder.columns.put(role, column));
+        }
+        finder.findTime();
+        finder.findMeasured();
+        return finder.columns;
+    }
+
+    private void findTime() {
+        if (columns.containsKey(Role.TIME)) {
+            if (!isStamp(columns.get(Role.TIME))) {
+                findDate();
+            }
+            return;
+        }
+        if (questions.isAsked(PlanKey.TIME)) {
+            return;
+        }
+        List<Integer> stamps = having(this::isStamp);
+        if (stamps.size() == 1 && !columns.containsKey(Role.DATE)) {
+            columns.put(Role.TIME, stamps.get(0));
+            return;
+        }
+        List<Integer> hours = having(column -> sheet.isMostly(
+                column, cell -> cell.indexOf(':') > 0 && Hour.of(cell).isPresent()));
+        pick(Role.TIME, stamps.isEmpty() ? hours : stamps, "no column with times");
+        findDate();
+    }
+
+    private void findDate() {
+        boolean needed = columns.containsKey(Role.TIME) && !isStamp(columns.get(Role.TIME));
+        if (needed && !columns.containsKey(Role.DATE) && !questions.isAsked(PlanKey.DATE)) {
+            pick(
+                    Role.DATE,
+                    having(column ->
+                            sheet.isMostly(column, cell -> Stamp.date(cell).isPresent())),
+                    "no column with dates");
+        }
+    }
+
+    private boolean isStamp(int column) {
+        return sheet.isMostly(column, cell -> Stamp.of(cell).isPresent());
+    }
+
+    private List<Integer> having(Predicate<Integer> test) {
+        return sheet.allColumns().stream()
+                .filter(column -> !columns.containsValue(column))
+                .filter(test)
+                .toList();
+    }
+
+    private void pick(Role role, List<Integer> candidates, String none) {
+        if (candidates.size() == 1) {
+            columns.put(role, candidates.get(0));
+        } else if (candidates.isEmpty()) {
+            ask(role, none);
+        } else {
+            String found = candidates.stream().map(sheet::words).collect(Collectors.joining(" and "));
+            ask(role, found + " could each be the " + role.words());
+        }
+    }
+
+    private void ask(Role role, String found) {
+        questions.open(
+                role.key(), found, "say which with " + role.key().option() + " COLUMN; " + Questions.columnRule(sheet));
+    }
+
+    private void findMeasured() {
+        List<Integer> numbers =
+                having(column -> sheet.isMostly(column, cell -> Figure.of(cell).isPresent()));
+        for (Role role : Role.MEASURED) {
+            if (!columns.containsKey(role) && !questions.isAsked(role.key())) {
+                findNamed(role, numbers);
+            }
+        }
+        boolean none =
+                Role.MEASURED.stream().noneMatch(role -> questions.isAsked(role.key()) || columns.containsKey(role));
+        if (none && questions.problems().isEmpty()) {
+            findByFigures(numbers);
+        }
+    }
+
+    private void findNamed(Role role, List<Integer> numbers) {
+        List<Integer> named = numbers.stream()
+                .filter(column -> !columns.containsValue(column))
+                .filter(column -> role.isNamedBy(sheet.heading(column)))
+                .toList();
+        if (!named.isEmpty()) {
+            pick(role, named, "");
+        }
+    }
+
+    /** Without headings two columns of numbers can be told apart when one cannot be a temperature. */
+    private void findByFigures(List<Integer> numbers) {
+        List<Integer> figures =
+                numbers.stream().filter(column -> !sheet.isCount(column)).toList();
+        List<Integer> humid = figures.stream()
+                .filter(column -> sheet.median(column) > WARMEST_CELSIUS)
+                .toList();
+        Optional<Integer> other =
+                figures.stream().filter(column -> !humid.contains(column)).findFirst();
+        if (figures.size() == 2 && humid.size() == 1 && other.isPresent()) {
+            columns.put(Role.HUMIDITY, humid.get(0));
+            columns.put(Role.TEMPERATURE, other.get());
+        } else {
+            questions.open(
+                    PlanKey.TEMPERATURE,
+                    "it is not clear which column is the temperature and which the humidity",
+                    "say which with --temperature COLUMN and --humidity COLUMN; " + Questions.columnRule(sheet));
+        }
+    }
+}

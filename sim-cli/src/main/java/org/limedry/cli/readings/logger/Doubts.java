@@ -1,0 +1,114 @@
+package org.limedry.cli.readings.logger;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/** What makes a file as a whole hard to believe: other units, columns the wrong way round, a clock without AM and PM. */
+final class Doubts {
+    /** No room that is being plastered is as warm as this for half of the time. */
+    private static final double WARMEST_MEDIAN_CELSIUS = 35.0;
+
+    /** Air is never this dry for good; a fraction always is. */
+    private static final double HIGHEST_FRACTION = 1.5;
+
+    private static final int LEAST_READINGS = 3;
+    private static final int NOON = 12;
+
+    private final Sheet sheet;
+    private final Map<Role, Integer> columns;
+    private final Questions questions;
+
+    Doubts(Sheet sheet, Map<Role, Integer> columns, Questions questions) {
+        this.sheet = sheet;
+        this.columns = columns;
+        this.questions = questions;
+    }
+
+    void raise(ReadingPlan.Units units) {
+        doubtCells();
+        doubtTemperature(units.temperature());
+        doubtHumidity(units.humidity());
+        doubtClock();
+    }
+
+    /** A number whose decimals are parted by a comma falls into two cells where commas part the cells. */
+    private void doubtCells() {
+        int named = sheet.headings().size();
+        boolean more = sheet.readings().stream()
+                .filter(row -> row.cells().size() == sheet.usualColumns())
+                .anyMatch(row -> IntStream.range(named, row.cells().size())
+                        .anyMatch(column -> !row.cell(column).isEmpty()));
+        if (named > 0 && more && !questions.isAsked(PlanKey.HEADINGS)) {
+            questions.open(
+                    PlanKey.PARTED_BY,
+                    sheet.usualColumns() + " cells in most lines under " + named + " headings",
+                    "looks like decimal commas between commas; have the program part cells by semicolons, or write decimal"
+                            + " points; if the lines are right, say --headings 0 and name the columns by number");
+        }
+    }
+
+    private double median(Role role) {
+        return columns.containsKey(role) ? sheet.median(columns.get(role)) : Double.NaN;
+    }
+
+    private void doubtTemperature(Unit unit) {
+        double median = unit.convert(median(Role.TEMPERATURE));
+        if (!(median > WARMEST_MEDIAN_CELSIUS) || questions.isAsked(PlanKey.TEMPERATURE_UNIT)) {
+            return;
+        }
+        boolean swapped = median(Role.HUMIDITY) < WARMEST_MEDIAN_CELSIUS;
+        String found = "half of the temperatures are above " + Math.round(Math.floor(median * 10) / 10) + " degrees C";
+        if (swapped) {
+            questions.open(
+                    PlanKey.TEMPERATURE,
+                    found + " and half of the humidities below 35 %",
+                    "look like the wrong way round; say --temperature COLUMN and --humidity COLUMN");
+        } else {
+            questions.open(
+                    PlanKey.TEMPERATURE_UNIT,
+                    found,
+                    "look like Fahrenheit; say --temperature-unit F, or C if they are right");
+        }
+    }
+
+    private void doubtHumidity(Unit unit) {
+        if (unit != Unit.PERCENT || !columns.containsKey(Role.HUMIDITY) || questions.isAsked(PlanKey.HUMIDITY_UNIT)) {
+            return;
+        }
+        List<Double> all = sheet.readings().stream()
+                .flatMap(row -> Figure.of(row.cell(columns.get(Role.HUMIDITY))).stream())
+                .map(Figure::value)
+                .toList();
+        OptionalDouble highest = all.stream().mapToDouble(Double::doubleValue).max();
+        if (all.size() >= LEAST_READINGS && highest.orElseThrow() <= HIGHEST_FRACTION) {
+            questions.open(
+                    PlanKey.HUMIDITY_UNIT,
+                    "no humidity is above " + highest.orElseThrow() + " %",
+                    "look like fractions of 1; say --humidity-unit fraction, or percent if they are right");
+        }
+    }
+
+    /** A clock of 12 hours without AM and PM goes from 12 to 1 on one day and never past 12. */
+    private void doubtClock() {
+        Stamps stamps = new Stamps(columns);
+        List<Stamp> all = sheet.readings().stream()
+                .flatMap(row -> stamps.of(row).stream())
+                .toList();
+        boolean halved = all.stream()
+                .allMatch(stamp -> !stamp.hour().half()
+                        && stamp.hour().shown() >= 1
+                        && stamp.hour().shown() <= NOON);
+        boolean noonPassed = IntStream.range(1, all.size())
+                .anyMatch(i -> all.get(i).day().equals(all.get(i - 1).day())
+                        && all.get(i - 1).hour().shown() == NOON
+                        && all.get(i).hour().shown() < NOON);
+        if (halved && noonPassed) {
+            questions.open(
+                    PlanKey.TIME,
+                    "the hours go from 12 to 1 and never past 12: a clock of 12 hours without AM or PM",
+                    "must say AM or PM, or count to 24; set the logger or its program so and read it out again");
+        }
+    }
+}

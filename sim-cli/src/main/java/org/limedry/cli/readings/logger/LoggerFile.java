@@ -1,0 +1,132 @@
+package org.limedry.cli.readings.logger;
+
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.limedry.cli.problem.InputProblem;
+import org.limedry.cli.readings.TextFile;
+import org.limedry.climate.LoggedReading;
+import org.limedry.climate.Readings;
+
+/** A file that a logger wrote, as it was understood. */
+public final class LoggerFile {
+    private static final long MOST_BYTES = 100_000_000;
+    private static final int FIRST = 3;
+
+    private final String shown;
+    private final ReadingPlan plan;
+    private final List<Said> said;
+    private final List<Found> found;
+    private final List<Ordered> rows;
+
+    private LoggerFile(String shown, Proposal.Clear clear, List<Found> found, List<Ordered> rows) {
+        this.shown = shown;
+        this.plan = clear.plan();
+        this.said = List.copyOf(clear.said());
+        this.found = List.copyOf(found);
+        this.rows = List.copyOf(rows);
+    }
+
+    /** What became of a file. */
+    public sealed interface Result {}
+
+    /** It was read. */
+    public record Good(LoggerFile file) implements Result {}
+
+    /** It was not; at least one problem. */
+    public record Bad(List<InputProblem> problems) implements Result {
+        public Bad {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param file the file, named as the user named it
+     * @param asked what the user said about it
+     * @param fallback clock of the logger where neither the user nor the file says it
+     */
+    public static Result read(Path file, Asked asked, ZoneId fallback) {
+        TextFile.Content content = TextFile.readOfAnyEncoding(file, file.toString(), MOST_BYTES);
+        if (content instanceof TextFile.Unreadable unreadable) {
+            return new Bad(List.of(unreadable.problem()));
+        }
+        return parse(((TextFile.Text) content).text(), file.toString(), asked, fallback);
+    }
+
+    /** Reads the text of a file. */
+    static Result parse(String text, String shown, Asked asked, ZoneId fallback) {
+        List<String> lines = Arrays.asList(text.split("\r\n|\n|\r", -1));
+        Proposal.Result proposal = Proposal.of(lines, shown, asked, fallback);
+        if (proposal instanceof Proposal.Unclear unclear) {
+            return new Bad(unclear.problems());
+        }
+        Proposal.Clear clear = (Proposal.Clear) proposal;
+        List<Found> found = new ArrayList<>();
+        List<Figures> figures = RowReader.read(clear.plan(), clear.sheet(), found);
+        ClockWords clock = new ClockWords(clear.plan().clock().zone());
+        List<Ordered> rows = Ordered.of(Moments.of(figures, clock.zone(), found), clock, found);
+        if (rows.isEmpty()) {
+            return new Bad(List.of(new InputProblem(
+                    shown, 0, "", "must have lines with a time and a figure", "no line of it can be read")));
+        }
+        Suspects.find(rows, clock, found);
+        found.sort(Comparator.comparing(Found::kind).thenComparing(Found::line));
+        return new Good(new LoggerFile(shown, clear, found, rows));
+    }
+
+    /** Returns the file as the user named it. */
+    public String shown() {
+        return shown;
+    }
+
+    /** Returns the clock of the logger. */
+    public ZoneId zone() {
+        return plan.clock().zone();
+    }
+
+    /** Returns how the file was understood. */
+    public List<Said> said() {
+        return said;
+    }
+
+    /** Returns everything that is not as it should be, kind by kind. */
+    public List<Found> found() {
+        return found;
+    }
+
+    /** Returns the readings. */
+    public Readings readings() {
+        return new Readings(rows.stream().map(Ordered::reading).toList());
+    }
+
+    /** A reading with its line. */
+    public record Line(int number, LoggedReading reading) {}
+
+    /** Returns the first readings in the order of the file, for the user to compare. */
+    public List<Line> firstLines() {
+        return rows.stream()
+                .sorted(Comparator.comparing(Ordered::line))
+                .limit(FIRST)
+                .map(row -> new Line(row.line(), row.reading()))
+                .toList();
+    }
+
+    /** Returns what the plan adds to each temperature, K. */
+    public double temperatureOffsetK() {
+        return plan.offsets().temperatureK();
+    }
+
+    /** Returns what the plan adds to each humidity, percent. */
+    public double humidityOffsetPercent() {
+        return plan.offsets().humidityPercent();
+    }
+
+    ReadingPlan plan() {
+        return plan;
+    }
+}
