@@ -3,6 +3,7 @@ package org.limedry.proof.tables;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.limedry.air.AdiabaticSaturation;
 import org.limedry.air.MoistAir;
 import org.limedry.air.Phase;
@@ -76,45 +77,49 @@ final class GridTables {
                 List.of("t_C", "rh_fraction", "p_Pa"),
                 "A general-purpose library (psychrolib 1.1.1): by the same equations, and by WMO Magnus. Where a wet and a frozen"
                         + " wick both satisfy the equations, the branch is the one that the library took.",
-                List.of(
-                        equations("p_sat_Pa", "Pa", row -> saturationPa(row)),
-                        equations("p_v_Pa", "Pa", row -> air(row).vapourPressurePa()),
-                        equations(
-                                "dewpoint_refined_C",
-                                "C",
-                                row -> air(row).surfaceCelsiusAt(1.0).orElseThrow()),
-                        equations("W_kg_per_kg", "kg/kg", row -> air(row).humidityRatio()),
-                        equations("h_J_per_kg_dry", "J/kg", row -> 1000.0 * air(row).enthalpyKJPerKg()),
-                        equations("v_m3_per_kg_dry", "m3/kg", row -> air(row).specificVolumeM3PerKg()),
-                        equations("rho_kg_per_m3", "kg/m3", row -> air(row).densityKgPerM3()),
-                        bulb("wetbulb_refined_C", 0.001, "0.001 K" + AS_STATED),
-                        bulb("wetbulb_psychrolib_C", 0.0015, "the library stops at 0.001 K, and rounding"),
-                        new Comparison(
-                                "dewpoint_psychrolib_C",
-                                Label.COMPUTED,
-                                "C",
-                                row -> air(row).surfaceCelsiusAt(1.0).orElseThrow(),
-                                Tolerance.of(0.001, "the library stops at 0.001 K")),
-                        magnus("p_sat_Pa", "Pa", share("p_sat_Pa", 0.0035), MoistAir::saturationPressurePa),
-                        magnus(
-                                "dewpoint_refined_C",
+                Stream.of(sameEquations(), byMagnus()).flatMap(List::stream).toList());
+    }
+
+    private static List<Comparison> sameEquations() {
+        return List.of(
+                equations("p_sat_Pa", "Pa", row -> saturationPa(row)),
+                equations("p_v_Pa", "Pa", row -> air(row).vapourPressurePa()),
+                equations(
+                        "dewpoint_refined_C",
+                        "C",
+                        row -> air(row).surfaceCelsiusAt(1.0).orElseThrow()),
+                equations("W_kg_per_kg", "kg/kg", row -> air(row).humidityRatio()),
+                equations("h_J_per_kg_dry", "J/kg", row -> 1000.0 * air(row).enthalpyKJPerKg()),
+                equations("v_m3_per_kg_dry", "m3/kg", row -> air(row).specificVolumeM3PerKg()),
+                equations("rho_kg_per_m3", "kg/m3", row -> air(row).densityKgPerM3()),
+                bulb("wetbulb_refined_C", 0.001, "0.001 K" + AS_STATED),
+                bulb("wetbulb_psychrolib_C", 0.0015, "the library stops at 0.001 K, and rounding"),
+                new Comparison(
+                        "dewpoint_psychrolib_C",
+                        Label.COMPUTED,
+                        "C",
+                        row -> air(row).surfaceCelsiusAt(1.0).orElseThrow(),
+                        Tolerance.of(0.001, "the library stops at 0.001 K")));
+    }
+
+    private static List<Comparison> byMagnus() {
+        return List.of(
+                magnus("p_sat_Pa", "Pa", share("p_sat_Pa", 0.0035), MoistAir::saturationPressurePa),
+                magnus(
+                        "dewpoint_refined_C",
+                        "C",
+                        kelvin(),
+                        air -> air.surfaceCelsiusAt(1.0).orElseThrow()),
+                magnus("W_kg_per_kg", "kg/kg", share("W_kg_per_kg", 0.0035), MoistAir::humidityRatio),
+                magnus("h_J_per_kg_dry", "J/kg", enthalpy(), air -> 1000.0 * air.enthalpyKJPerKg()),
+                magnus("v_m3_per_kg_dry", "m3/kg", share("v_m3_per_kg_dry", 3.0e-4), MoistAir::specificVolumeM3PerKg),
+                magnus(
+                                "wetbulb_refined_C",
                                 "C",
                                 kelvin(),
-                                air -> air.surfaceCelsiusAt(1.0).orElseThrow()),
-                        magnus("W_kg_per_kg", "kg/kg", share("W_kg_per_kg", 0.0035), MoistAir::humidityRatio),
-                        magnus("h_J_per_kg_dry", "J/kg", enthalpy(), air -> 1000.0 * air.enthalpyKJPerKg()),
-                        magnus(
-                                "v_m3_per_kg_dry",
-                                "m3/kg",
-                                share("v_m3_per_kg_dry", 3.0e-4),
-                                MoistAir::specificVolumeM3PerKg),
-                        magnus(
-                                        "wetbulb_refined_C",
-                                        "C",
-                                        kelvin(),
-                                        air -> air.wetBulbCelsius().orElseThrow())
-                                .where(row -> Math.abs(row.number("wetbulb_refined_C")) > 0.1
-                                        && row.number("wetbulb_ambiguous") == 0.0)));
+                                air -> air.wetBulbCelsius().orElseThrow())
+                        .where(row -> Math.abs(row.number("wetbulb_refined_C")) > 0.1
+                                && row.number("wetbulb_ambiguous") == 0.0));
     }
 
     private static Comparison equations(String column, String unit, ToDoubleFunction<ReferenceTable.Row> found) {

@@ -1,6 +1,7 @@
 package org.limedry.proof.tables;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.limedry.air.AirConstants;
 import org.limedry.air.Enhancement;
 import org.limedry.air.HumidityRatio;
@@ -25,47 +26,53 @@ final class MoistAirTables {
     }
 
     private static Proof published() {
-        Saturation enhanced = new Saturation(SaturationFormula.HYLAND_WEXLER_1983, Phase.ICE, Enhancement.WMO8);
-        String ideal = "ideal_gas_ASHRAE_eqs_COMPUTED";
         return new TableProof(
                 "psychro/moist_air_published",
                 List.of("source_id", "quantity", "t_C"),
                 "Saturated air at one atmosphere: ideal air by WMO Magnus against print, the same equations against the column"
                         + " that was computed with them. Rows flagged FAILS are unreliable, left in.",
-                List.of(
-                        new Comparison(
-                                        PUBLISHED,
-                                        Label.PUBLISHED,
-                                        "",
-                                        row -> property(row, Rows.overIce(SaturationFormula.WMO8_MAGNUS)),
-                                        Tolerance.of(
-                                                row -> idealTolerance(row) + Tolerance.halfUnit(row, PUBLISHED),
-                                                "W 1.0 %, h 0.3 kJ/kg or 1.0 %, v 0.2 %, stated with the table for ideal"
-                                                        + " air without enhancement factor; rounding of the print"))
-                                .by("WMO8_MAGNUS")
-                                .flagged(""),
-                        new Comparison(
-                                        PUBLISHED,
-                                        Label.PUBLISHED,
-                                        "",
-                                        row -> property(row, enhanced),
-                                        Tolerance.of(
-                                                row -> row.number("tolerance_used"), "that of the rows that are sound"))
-                                .by("HYLAND_WEXLER_1983 with enhancement factor, rows flagged FAILS")
-                                .flagged("FAILS")
-                                .inError(row ->
-                                        "engineering table of mixed origin: the real gas is nearer to us than to it"),
-                        new Comparison(
-                                        ideal,
-                                        Label.COMPUTED,
-                                        "",
-                                        row -> property(row, Rows.overIce(SaturationFormula.HYLAND_WEXLER_1983)),
-                                        new Tolerance(
-                                                (row, found) -> Tolerance.halfUnit(row, ideal)
-                                                        + (Rows.celsius(row) == 0.0 ? 1.2e-4 : 1.0e-6)
-                                                                * Math.abs(found),
-                                                "1e-6, the same equations; at 0 C 1.2e-4: over water here, over ice there"))
-                                .by("HYLAND_WEXLER_1983")));
+                List.of(printed(), unreliable(), sameEquations()));
+    }
+
+    private static Comparison printed() {
+        return new Comparison(
+                        PUBLISHED,
+                        Label.PUBLISHED,
+                        "",
+                        row -> property(row, Rows.overIce(SaturationFormula.WMO8_MAGNUS)),
+                        Tolerance.of(
+                                row -> idealTolerance(row) + Tolerance.halfUnit(row, PUBLISHED),
+                                "W 1.0 %, h 0.3 kJ/kg or 1.0 %, v 0.2 %, stated with the table for ideal air without"
+                                        + " enhancement factor; rounding of the print"))
+                .by("WMO8_MAGNUS")
+                .flagged("");
+    }
+
+    private static Comparison unreliable() {
+        Saturation enhanced = new Saturation(SaturationFormula.HYLAND_WEXLER_1983, Phase.ICE, Enhancement.WMO8);
+        return new Comparison(
+                        PUBLISHED,
+                        Label.PUBLISHED,
+                        "",
+                        row -> property(row, enhanced),
+                        Tolerance.of(row -> row.number("tolerance_used"), "that of the rows that are sound"))
+                .by("HYLAND_WEXLER_1983 with enhancement factor, rows flagged FAILS")
+                .flagged("FAILS")
+                .inError(row -> "engineering table of mixed origin: the real gas is nearer to us than to it");
+    }
+
+    private static Comparison sameEquations() {
+        String ideal = "ideal_gas_ASHRAE_eqs_COMPUTED";
+        return new Comparison(
+                        ideal,
+                        Label.COMPUTED,
+                        "",
+                        row -> property(row, Rows.overIce(SaturationFormula.HYLAND_WEXLER_1983)),
+                        new Tolerance(
+                                (row, found) -> Tolerance.halfUnit(row, ideal)
+                                        + (Rows.celsius(row) == 0.0 ? 1.2e-4 : 1.0e-6) * Math.abs(found),
+                                "1e-6, the same equations; at 0 C 1.2e-4: over water here, over ice there"))
+                .by("HYLAND_WEXLER_1983");
     }
 
     private static double property(ReferenceTable.Row row, Saturation saturation) {
@@ -96,17 +103,11 @@ final class MoistAirTables {
                 List.of(
                         enhanced(SaturationFormula.HYLAND_WEXLER_1983, 0.0005),
                         enhanced(SaturationFormula.WMO8_MAGNUS, 0.0035),
-                        new Comparison(
+                        factor(
                                 "enhancement_factor_WMO8",
-                                Label.COMPUTED,
-                                "-",
-                                row -> Enhancement.WMO8.factor(pressurePa(row)),
                                 Tolerance.printed("enhancement_factor_WMO8", 0.0, "rounding of the table")),
-                        new Comparison(
+                        factor(
                                 "enhancement_factor_realgas",
-                                Label.COMPUTED,
-                                "-",
-                                row -> Enhancement.WMO8.factor(pressurePa(row)),
                                 Tolerance.of(0.0007, "largest difference of the two factors, stated with the table")),
                         new Comparison(
                                 "ideal_W_error_pct",
@@ -114,24 +115,25 @@ final class MoistAirTables {
                                 "%",
                                 MoistAirTables::idealErrorPercent,
                                 Tolerance.of(0.00055, "half of the last digit, and rounding of W")),
-                        new Comparison(
-                                "v_sat_m3_per_kg_dry",
-                                Label.COMPUTED,
-                                "m3/kg",
-                                row -> saturated(row, Enhancement.NONE, SaturationFormula.HYLAND_WEXLER_1983)
-                                        .specificVolumeM3PerKg(),
-                                Tolerance.of(
-                                        row -> 0.002 * row.number("v_sat_m3_per_kg_dry"),
-                                        "0.2 % for ideal air, stated with the table")),
-                        new Comparison(
-                                "h_sat_kJ_per_kg_dry",
-                                Label.COMPUTED,
-                                "kJ/kg",
-                                row -> saturated(row, Enhancement.NONE, SaturationFormula.HYLAND_WEXLER_1983)
-                                        .enthalpyKJPerKg(),
-                                Tolerance.of(
-                                        row -> Math.max(0.3, 0.007 * row.number("h_sat_kJ_per_kg_dry")),
-                                        "0.3 kJ/kg or 0.7 % for ideal air, stated with the table"))));
+                        ideal("v_sat_m3_per_kg_dry", "m3/kg", MoistAir::specificVolumeM3PerKg, 0.002, 0.0),
+                        ideal("h_sat_kJ_per_kg_dry", "kJ/kg", MoistAir::enthalpyKJPerKg, 0.007, 0.3)));
+    }
+
+    private static Comparison factor(String column, Tolerance tolerance) {
+        return new Comparison(column, Label.COMPUTED, "-", row -> Enhancement.WMO8.factor(pressurePa(row)), tolerance);
+    }
+
+    /** Ideal air without enhancement: a share of the figure, and not less than an amount. */
+    private static Comparison ideal(
+            String column, String unit, ToDoubleFunction<MoistAir> found, double share, double least) {
+        return new Comparison(
+                column,
+                Label.COMPUTED,
+                unit,
+                row -> found.applyAsDouble(saturated(row, Enhancement.NONE, SaturationFormula.HYLAND_WEXLER_1983)),
+                Tolerance.of(
+                        row -> Math.max(least, share * row.number(column)),
+                        "v 0.2 %, h 0.3 kJ/kg or 0.7 % for ideal air, stated with the table"));
     }
 
     private static Comparison enhanced(SaturationFormula formula, double formulaError) {
