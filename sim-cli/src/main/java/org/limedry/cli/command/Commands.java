@@ -15,6 +15,15 @@ public final class Commands {
 
     /** Returns a new instance of each command. */
     public static List<Callable<Integer>> all() {
-        return List.of(new RunCommand(), new OptionsCommand(), new OddsCommand(), new NewCommand(), new AirCommand(), new CheckCommand(), new SchemaCommand());
+        return List.of(
+                new RunCommand(),
+                new ProgrammeCommand(),
+                new SeasonsCommand(),
+                new OptionsCommand(),
+                new OddsCommand(),
+                new NewCommand(),
+                new AirCommand(),
+                new CheckCommand(),
+                new SchemaCommand());
     }
 }

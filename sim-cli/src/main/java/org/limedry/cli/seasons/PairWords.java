@@ -1,0 +1,89 @@
+package org.limedry.cli.seasons;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.limedry.cli.chart.Weeks;
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.page.Names;
+import org.limedry.cli.programme.WeekWords;
+import org.limedry.study.JobFigures;
+import org.limedry.study.Longer;
+
+/** The quicker and the slower start in words. */
+final class PairWords {
+    private static final double DAYS_PER_WEEK = 7.0;
+    private static final double HOURS_PER_DAY = 24.0;
+    private static final double TWICE = 2.0;
+    private static final int MOST_NAMED = 6;
+
+    private PairWords() {}
+
+    /** Returns what tells them apart, a sentence each; nothing for one alone. */
+    static List<String> sentences(List<Begun> pair) {
+        List<String> sentences = new ArrayList<>();
+        if (pair.size() > 1) {
+            sentences.add(longer(pair.get(0), pair.get(1)));
+        }
+        for (Begun begun : pair) {
+            sentences.add(Names.capital(begun.start().words()) + ": " + brings(begun.figures()) + ".");
+        }
+        return sentences;
+    }
+
+    private static String longer(Begun quick, Begun slow) {
+        Longer longer = Longer.of(quick.job().result(), slow.job().result());
+        if (longer.isTooCloseToCall()) {
+            return "Which of the two is quicker is too close to call.";
+        }
+        String likely =
+                longer.likely().map(by -> WeekWords.weeks(weeks(by))).orElse("more weeks than the runs are long");
+        String range = longer.low()
+                .map(low -> " (" + Weeks.half(weeks(low)) + " to "
+                        + longer.high().map(high -> Weeks.half(weeks(high))).orElse("unknown") + ")")
+                .orElse("");
+        return "The difference is " + likely + range + ".";
+    }
+
+    private static double weeks(Duration duration) {
+        return duration.toMinutes() / (60.0 * HOURS_PER_DAY * DAYS_PER_WEEK);
+    }
+
+    private static String brings(JobFigures figures) {
+        List<String> parts = new ArrayList<>();
+        parts.add(Figures.count(figures.frostNights(), "frost night"));
+        parts.add(Figures.count(figures.wetHours(), "wet hour"));
+        parts.add(Figures.litres(figures.suckedBackKg()) + " litres sucked back");
+        parts.add(Figures.count(figures.hasteDays(), "day") + " to mist and damp down");
+        parts.add(Figures.whole(figures.heaterKwh()) + " kWh of heat");
+        return String.join(", ", parts);
+    }
+
+    /** Returns the sentence over the chart. */
+    static String title(List<Begun> all, List<Begun> pair) {
+        Begun best = all.stream().min(Begun.BY_WEEKS).orElseThrow();
+        double least = best.job().weeks().likely().orElse(Double.POSITIVE_INFINITY);
+        List<String> slow = all.stream()
+                .filter(begun -> begun.job().weeks().likely().orElse(Double.MAX_VALUE) > TWICE * least)
+                .map(begun -> begun.start().name())
+                .toList();
+        if (!slow.isEmpty() && slow.size() <= MOST_NAMED) {
+            return "Begun in " + listed(slow) + " it takes more than twice as long as "
+                    + best.start().words();
+        }
+        if (!slow.isEmpty()) {
+            return slow.size() + " of " + all.size() + " starts take more than twice as long as "
+                    + best.start().words();
+        }
+        return pair.stream()
+                .map(begun -> WeekWords.likely(begun.job()) + " begun "
+                        + begun.start().words())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
+    }
+}
