@@ -9,9 +9,9 @@ import org.limedry.cli.chart.ProgrammeChart.Row;
 /** The bar of one coat: work, waiting, the spread of its ready date, and the likely date in words beside it. */
 final class ProgrammeBar {
     static final double TICK_PX = 4.5;
-    private static final double BAR_PX = 18;
-    private static final double TICK_PROUD_PX = 3;
-    private static final double LEAST_WORK_PX = 4;
+    private static final double BAR_PX = 16;
+    private static final double TICK_PROUD_PX = 4;
+    private static final double LEAST_WORK_PX = 8;
     private static final double WORDS_GAP_PX = 7;
     private static final double ARROW_PX = 9;
 
@@ -107,6 +107,6 @@ final class ProgrammeBar {
         } else if (before >= x.applyAsDouble(0)) {
             at = before;
         }
-        canvas.boxed(text, at, top + 14, Align.START);
+        canvas.boxed(text, at, top + 13, Align.START);
     }
 }

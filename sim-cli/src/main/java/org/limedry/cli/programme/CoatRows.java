@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.limedry.cli.page.Ascii;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.Days;
@@ -80,13 +82,15 @@ public final class CoatRows {
         return OptionalInt.of((int) Math.round(Units.daysFromSeconds(seconds)));
     }
 
-    /** Returns the table for the page. */
+    /** Returns the table for the page; who lays what is told where there is more than one gang. */
     public static Table table(Job job, String caption) {
-        List<Table.Column> columns = new ArrayList<>(List.of(
-                Table.Column.words("Coat"),
-                Table.Column.words("Gang"),
-                Table.Column.number("Work, days"),
-                Table.Column.words("Laid")));
+        List<Table.Column> columns = new ArrayList<>();
+        columns.add(Table.Column.words("Coat"));
+        if (isByTurns(job)) {
+            columns.add(Table.Column.words("Gang"));
+        }
+        columns.add(Table.Column.number("Work, days"));
+        columns.add(Table.Column.words("Laid"));
         boolean ranged = !job.result().coats().isEmpty();
         columns.add(Table.Column.words(ranged ? "Ready: early \u2013 likely \u2013 late" : "Ready, likely"));
         columns.add(Table.Column.number("Waiting, days"));
@@ -96,23 +100,34 @@ public final class CoatRows {
                 IntStream.range(0, job.coats()).mapToObj(coat -> row(job, coat)).toList());
     }
 
+    private static boolean isByTurns(Job job) {
+        return job.site().gangs().size() > 1;
+    }
+
     private static List<String> row(Job job, int coat) {
         Outcome.CoatResult found = job.coat(coat);
-        String unknown = "not by " + job.days().brief(job.lastDay());
-        Function<Optional<Instant>, String> day =
-                at -> at.map(known -> job.days().brief(job.date(known))).orElse(unknown);
-        String ready = job.range(coat)
-                .map(range -> day.apply(range.earliest()) + " \u2013 " + day.apply(range.likely()) + " \u2013 "
-                        + day.apply(range.latest()))
-                .orElseGet(() -> day.apply(found.ready()));
+        List<String> row = new ArrayList<>();
+        row.add(job.name(coat));
+        if (isByTurns(job)) {
+            row.add(found.work().map(Outcome.Work::gang).orElse("none yet"));
+        }
+        row.add(found.work().map(work -> Figures.oneDecimal(work.days())).orElse("not begun"));
+        row.add(cell(job, found.laid()));
+        row.add(job.range(coat)
+                .map(range -> Stream.of(range.earliest(), range.likely(), range.latest())
+                        .map(at -> cell(job, at))
+                        .collect(Collectors.joining(" \u2013 ")))
+                .orElseGet(() -> cell(job, found.ready())));
         OptionalInt waiting = waitingDays(found);
-        return List.of(
-                job.name(coat),
-                found.work().map(Outcome.Work::gang).orElse("none yet"),
-                found.work().map(work -> Figures.oneDecimal(work.days())).orElse("not begun"),
-                day.apply(found.laid()),
-                ready,
-                waiting.isPresent() ? Figures.whole(waiting.getAsInt()) : "still waiting");
+        row.add(waiting.isPresent() ? Figures.whole(waiting.getAsInt()) : "still waiting");
+        return row;
+    }
+
+    /** Day and month stay on one line. */
+    private static String cell(Job job, Optional<Instant> at) {
+        return at.map(known -> job.days().brief(job.date(known)))
+                .orElseGet(() -> "not by " + job.days().brief(job.lastDay()))
+                .replace(' ', '\u00a0');
     }
 
     /** Returns the sheet of several jobs. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.limedry.cli.chart.Weeks;
 import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.site.Site;
 import org.limedry.lime.Laying;
@@ -27,6 +28,7 @@ import org.limedry.units.Units;
  */
 public record Job(Site site, Scenario scenario, EnsembleResult result) {
     private static final double DAYS_PER_WEEK = 7.0;
+    private static final double TENTHS = 10.0;
     private static final double SECONDS_PER_MILLI = 1.0e-3;
 
     /** Lengths of run, longest first: a slow winter must be seen to its end. */
@@ -139,5 +141,16 @@ public record Job(Site site, Scenario scenario, EnsembleResult result) {
 
     static String name(Site site, String wall, int number) {
         return Names.wall(site.wallWords(wall)) + ", " + Names.ordinal(number) + " coat";
+    }
+
+    /** Returns "4.6 gang days of work". */
+    public String workWords() {
+        double days = result.likely().coats().stream()
+                .filter(coat -> coat.laid().isPresent())
+                .flatMap(coat -> coat.work().stream())
+                .mapToDouble(Outcome.Work::days)
+                .sum();
+        String number = Figures.plain(Math.round(TENTHS * days) / TENTHS);
+        return number + ("1".equals(number) ? " gang day of work" : " gang days of work");
     }
 }

@@ -17,6 +17,7 @@ import org.limedry.cli.page.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.JsonText;
+import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
 import org.limedry.study.GangTime;
@@ -60,7 +61,6 @@ public record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
     }
 
     private String sharesOfTime() {
-        double work = gangTimes().stream().mapToDouble(GangTime::workDays).sum();
         String most = longestWait().isPresent()
                 ? ", longest for the " + job.name(longestWait().getAsInt()) + " ("
                         + Figures.count(
@@ -68,8 +68,7 @@ public record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
                                         .orElse(0),
                                 "day") + ")"
                 : "";
-        return "The work is " + Figures.plain(Math.round(10.0 * work) / 10.0) + " gang days; the rest is waiting" + most
-                + ".";
+        return Names.capital(job.workWords()) + "; the rest is waiting" + most + ".";
     }
 
     private OptionalInt longestWait() {
@@ -127,8 +126,8 @@ public record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
 
     private ProgrammeChart chart() {
         String title = complete()
-                ? "The work is black; most of the time everybody waits"
-                : "The work is black; not all of it is ready by " + job.days().brief(job.lastDay());
+                ? Names.capital(job.workWords()) + " in " + WeekWords.likely(job) + "; the rest is waiting"
+                : "Not all of it is ready by " + job.days().brief(job.lastDay());
         String heading = "Start " + job.days().textWithoutWeekday(job.start()) + ": ready in " + WeekWords.range(job);
         return new ProgrammeChart(NAME, title, List.of(Bars.of(job, heading)), job.runWeeks());
     }

@@ -31,9 +31,14 @@ public final class WeekWords {
         return weeks.map(Weeks::half).orElseGet(() -> "over " + Weeks.half(job.runWeeks()));
     }
 
-    /** Returns weeks to the nearest half: "1 week", "5\u00bd weeks". */
+    /** Returns weeks to the nearest half: "less than half a week", "half a week", "1 week", "5\u00bd weeks". */
     public static String weeks(double weeks) {
         String half = Weeks.half(weeks);
-        return half + ("1".equals(half) || "\u00bd".equals(half) ? " week" : " weeks");
+        return switch (half) {
+            case "0" -> "less than half a week";
+            case "\u00bd" -> "half a week";
+            case "1" -> "1 week";
+            default -> half + " weeks";
+        };
     }
 }

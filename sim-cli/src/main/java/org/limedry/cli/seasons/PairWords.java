@@ -50,14 +50,21 @@ final class PairWords {
         return duration.toMinutes() / (60.0 * HOURS_PER_DAY * DAYS_PER_WEEK);
     }
 
+    /** What does not come is left out. */
     private static String brings(JobFigures figures) {
         List<String> parts = new ArrayList<>();
-        parts.add(Figures.count(figures.frostNights(), "frost night"));
-        parts.add(Figures.count(figures.wetHours(), "wet hour"));
-        parts.add(Figures.litres(figures.suckedBackKg()) + " litres sucked back");
-        parts.add(Figures.count(figures.hasteDays(), "day") + " to mist and damp down");
-        parts.add(Figures.whole(figures.heaterKwh()) + " kWh of heat");
-        return String.join(", ", parts);
+        add(parts, figures.frostNights(), Figures.count(figures.frostNights(), "frost night"));
+        add(parts, figures.wetHours(), Figures.count(figures.wetHours(), "wet hour"));
+        add(parts, figures.suckedBackKg(), Figures.litres(figures.suckedBackKg()) + " litres sucked back");
+        add(parts, figures.hasteDays(), Figures.count(figures.hasteDays(), "day") + " to mist and damp down");
+        add(parts, figures.heaterKwh(), Figures.whole(figures.heaterKwh()) + " kWh of heat");
+        return parts.isEmpty() ? "no frost night, no wet hour" : String.join(", ", parts);
+    }
+
+    private static void add(List<String> parts, double figure, String words) {
+        if (Math.round(figure) > 0) {
+            parts.add(words);
+        }
     }
 
     /** Returns the sentence over the chart. */

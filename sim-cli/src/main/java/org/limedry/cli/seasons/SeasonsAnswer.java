@@ -115,9 +115,7 @@ public record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left
     private ProgrammeChart programmes() {
         return new ProgrammeChart(
                 PROGRAMMES,
-                pair.size() > 1
-                        ? "The work is the same either way; the rest is waiting"
-                        : "The work is black; the rest is waiting",
+                pair.get(0).job().workWords() + (pair.size() > 1 ? " either way" : "") + "; the rest is waiting",
                 pair.stream()
                         .map(begun -> Bars.of(
                                 begun.job(),
@@ -135,11 +133,11 @@ public record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left
                 : "Thick tick: likely weeks; no range was asked for.";
         String grey = pair.size() > 1 ? " Grey: the two starts compared below." : "";
         blocks.add(new Block.Figure(bars, bar + grey));
+        blocks.add(new Block.Numbers(StartRows.table(all)));
         String dashed = ranged() ? " Dashed: may be ready from here to here." : "";
         blocks.add(new Block.Figure(
                 programmes,
                 "The gang is free to work elsewhere in the striped stretches." + dashed + " Dates: likely ready."));
-        blocks.add(new Block.Numbers(StartRows.table(all)));
         blocks.add(new Block.Cautions(JobCare.of(jobs(all))));
         pair.forEach(begun -> blocks.add(new Block.Figures(
                 CoatRows.table(begun.job(), "Start " + Days.full(begun.start().day()) + ", coat by coat"))));

@@ -63,7 +63,7 @@ final class StartRows {
 
     private static List<String> row(Begun begun) {
         List<String> row = new ArrayList<>();
-        row.add(begun.start().name());
+        row.add(begun.start().name().replace(' ', '\u00a0'));
         row.add(WeekWords.cell(begun.job()));
         numbers(begun.figures()).forEach(row::add);
         return row;
