@@ -20,12 +20,14 @@ final class PairWords {
 
     private PairWords() {}
 
-    /** Returns what tells them apart, a sentence each; nothing for one alone. */
+    /** Returns how much longer the slower takes, in a sentence; nothing for one alone. */
+    static List<String> difference(List<Begun> pair) {
+        return pair.size() > 1 ? List.of(longer(pair.get(0), pair.get(1))) : List.of();
+    }
+
+    /** Returns what tells them apart, a sentence each. */
     static List<String> sentences(List<Begun> pair) {
-        List<String> sentences = new ArrayList<>();
-        if (pair.size() > 1) {
-            sentences.add(longer(pair.get(0), pair.get(1)));
-        }
+        List<String> sentences = new ArrayList<>(difference(pair));
         for (Begun begun : pair) {
             sentences.add(Names.capital(begun.start().words()) + ": " + brings(begun.figures()) + ".");
         }

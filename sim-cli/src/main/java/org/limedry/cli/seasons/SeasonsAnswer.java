@@ -48,7 +48,8 @@ public record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left
                 ranged()
                         ? "  (1 in 5 quicker, 1 in 5 slower). A hand test overrules."
                         : "  Likely only; --ranges for ranges. A hand test overrules.");
-        lines.addAll(PairWords.sentences(pair));
+        // The rows above say what each start brings.
+        lines.addAll(PairWords.difference(pair));
         if (!left.isEmpty()) {
             lines.add("Left out, for the weather does not reach: " + String.join(", ", left) + ".");
         }
