@@ -66,7 +66,7 @@ final class ProgrammePicture implements Picture {
     }
 
     private double rowPx() {
-        return size.pick(25, 42);
+        return size.pick(25, 44);
     }
 
     @Override
@@ -148,7 +148,7 @@ final class ProgrammePicture implements Picture {
     }
 
     private void drawRow(Canvas canvas, Row row, double top) {
-        double barTop = top + size.pick(4, 20);
+        double barTop = top + size.pick(4, 22);
         new ProgrammeBar(row, this::x, barTop, size).draw(canvas);
         Text name = Text.plain(row.name(), size.textPx());
         if (size == Size.WIDE) {

@@ -18,7 +18,7 @@ final class SeasonsPicture implements Picture {
     private static final double TICK_PROUD_PX = 4;
     private static final double TICK_PX = 4.5;
     private static final double ARROW_PX = 8;
-    private static final double WORDS_GAP_PX = 7;
+    private static final double WORDS_GAP_PX = 9;
 
     private final SeasonsChart chart;
     private final Size size;
