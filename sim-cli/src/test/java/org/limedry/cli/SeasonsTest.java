@@ -38,6 +38,16 @@ final class SeasonsTest {
               - {wall: north, mix: base, thicknessMm: 10, laid: 2026-11-09}
             """;
 
+    private static final List<String> FILES = List.of(
+            "programmes.csv",
+            "programmes.png",
+            "programmes.svg",
+            "seasons.csv",
+            "seasons.html",
+            "seasons.json",
+            "seasons.png",
+            "seasons.svg");
+
     @TempDir
     Path temp;
 
@@ -62,17 +72,7 @@ final class SeasonsTest {
         assertTrue(cli.lines().get(1).matches("Start in \\w+: .* weeks?. Start in \\w+: .* weeks?."), cli.out());
         assertTrue(cli.lines().size() <= 25, cli.out());
         assertTrue(cli.lines().stream().allMatch(line -> line.length() <= 80), cli.out());
-        assertEquals(
-                List.of(
-                        "programmes.csv",
-                        "programmes.png",
-                        "programmes.svg",
-                        "seasons.csv",
-                        "seasons.html",
-                        "seasons.json",
-                        "seasons.png",
-                        "seasons.svg"),
-                names(results));
+        assertEquals(FILES, names(results));
         JsonNode json = Cli.json(results.resolve("seasons.json"));
         assertEquals(
                 List.of(
