@@ -7,9 +7,7 @@ import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.limedry.lime.CoatPlan;
-import org.limedry.simulation.History;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Warning;
@@ -21,13 +19,12 @@ import org.limedry.simulation.Warning;
  *     face below 0 C under warmer air
  * @param wetHours hours with the dew point of the room air at or above the face, on the plastered wall that has most of them
  * @param suckedBackKg water condensed on faces and drunk by them, whole site, kg
- * @param heaterKwh heat given by heaters, kWh, each hour by its end
+ * @param heaterKwh heat given by heaters, kWh
  * @param hasteDays days on which a young coat lost more than lime can give: misting and screening are needed
  */
 public record JobFigures(int frostNights, double wetHours, double suckedBackKg, double heaterKwh, int hasteDays) {
     private static final Set<Warning.Kind> FROST = Set.of(Warning.Kind.FROST_AIR, Warning.Kind.FROST_WET_FACE);
     private static final Duration HALF_A_DAY = Duration.ofHours(12);
-    private static final double WATT_HOURS_PER_KWH = 1000.0;
 
     /**
      * Returns the figures of a run.
@@ -47,9 +44,7 @@ public record JobFigures(int frostNights, double wetHours, double suckedBackKg, 
                 days(outcome, FROST, zone, HALF_A_DAY),
                 wetHours,
                 outcome.account().suckedBackKg(),
-                outcome.history().rooms().stream()
-                        .mapToDouble(JobFigures::kilowattHours)
-                        .sum(),
+                Energy.heatKWh(outcome),
                 days(outcome, Set.of(Warning.Kind.TOO_FAST), zone, Duration.ZERO));
     }
 
@@ -69,12 +64,5 @@ public record JobFigures(int frostNights, double wetHours, double suckedBackKg, 
 
     private static LocalDate day(Instant instant, ZoneId zone, Duration late) {
         return instant.atZone(zone).toLocalDateTime().minus(late).toLocalDate();
-    }
-
-    private static double kilowattHours(History.RoomHours room) {
-        double wattHours = IntStream.range(1, room.heaterWatts().size())
-                .mapToDouble(room.heaterWatts()::at)
-                .sum();
-        return wattHours / WATT_HOURS_PER_KWH;
     }
 }

@@ -26,10 +26,13 @@ import org.limedry.lime.CoatMortar;
 import org.limedry.lime.CoatPlan;
 import org.limedry.lime.Laying;
 import org.limedry.lime.ReadinessRule;
+import org.limedry.climate.Outdoors;
 import org.limedry.material.Catalogue;
+import org.limedry.material.Material;
 import org.limedry.reference.MaterialTable;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
+import org.limedry.wall.WallPlan;
 
 /**
  * Who lays what when, on walls that are ready by the calendar alone, so that every date is known beforehand.
@@ -38,8 +41,10 @@ import org.limedry.wall.Side;
  */
 final class GangsTest {
     private static final Catalogue CATALOGUE = Catalogue.of(MaterialTable.load());
-    private static final CoatMortar MORTAR =
-            SheetMaterials.inertMortar(CATALOGUE.material(Catalogue.AIR_LIME_PLASTER), 0.5);
+    private static final Material PLASTER = CATALOGUE.material(Catalogue.AIR_LIME_PLASTER);
+    private static final CoatMortar MORTAR = new CoatMortar(
+            "inert", PLASTER, 0.5 * PLASTER.retention().freeSaturationKgPerM3(), 0.0, 0.0, 30_000.0, false, 0.0);
+    private static final Instant START = Instant.parse("2001-01-01T00:00:00Z");
     private static final Set<DayOfWeek> WEEKDAYS = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
     private static final Laying.WhenReady MORNINGS =
             new Laying.WhenReady(ZoneOffset.UTC, WEEKDAYS, LocalTime.of(8, 0), 5.0);
@@ -65,18 +70,23 @@ final class GangsTest {
     }
 
     private static Instant morning(int day) {
-        return Lab.at(24.0 * (day - 1) + 8.0);
+        return START.plus(Duration.ofHours(24L * (day - 1) + 8));
     }
 
     private Outcome run(int days, double celsius) {
         LayerPlan granite = new LayerPlan("granite", CATALOGUE.material(Catalogue.GRANITE), 0.1, celsius, 1.0e7);
-        Lab lab = new Lab().outdoors(Course.steady(Lab.START, celsius, 600.0)).accuracy(0.1, 2.0);
-        coats.stream()
+        List<WallPlan> walls = coats.stream()
                 .map(CoatPlan::wall)
                 .distinct()
-                .forEach(wall -> lab.wall(wall, List.of(granite), new Side.Outdoors(), new Side.Outdoors()));
-        coats.forEach(lab::coat);
-        Scenario made = lab.scenario(24.0 * days);
+                .map(wall -> new WallPlan(
+                        wall,
+                        WallPlan.Kind.LISTED,
+                        1.0,
+                        List.of(granite),
+                        new Side.Outdoors(),
+                        new Side.Outdoors(),
+                        0.0))
+                .toList();
         ReadinessRule rule = new ReadinessRule(
                 "calendar",
                 OptionalDouble.empty(),
@@ -84,18 +94,18 @@ final class GangsTest {
                 OptionalDouble.empty(),
                 OptionalDouble.of(READY_DAYS));
         return Simulation.run(new Scenario(
-                made.site(),
-                made.from(),
-                made.until(),
-                made.outdoors(),
-                made.courses(),
-                made.rooms(),
-                made.walls(),
-                made.coats(),
+                "gangs",
+                START,
+                START.plus(Duration.ofDays(days)),
+                (from, until) -> new Outdoors.Piece(celsius, celsius, 600.0, 600.0, 0.0, 0.0),
+                Map.of(),
+                List.of(),
+                walls,
+                coats,
                 rule,
-                made.handTests(),
-                made.physics(),
-                made.accuracy()));
+                List.of(),
+                Physics.ordinary(),
+                Accuracy.quick()));
     }
 
     /** Returns "day begun - day laid, gang" for each coat, by its wall and number. */
@@ -113,7 +123,7 @@ final class GangsTest {
 
     private static String day(Instant instant) {
         assertEquals(LocalTime.of(8, 0), instant.atZone(ZoneOffset.UTC).toLocalTime());
-        return String.valueOf(1 + Duration.between(Lab.START, instant).toDays());
+        return String.valueOf(1 + Duration.between(START, instant).toDays());
     }
 
     // Monday: a, then d, which fits into what is left of the day; b and c do not. Tuesday: b; c needs whole days.

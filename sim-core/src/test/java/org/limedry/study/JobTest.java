@@ -1,11 +1,7 @@
 package org.limedry.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -80,39 +76,10 @@ final class JobTest {
         assertEquals(Optional.empty(), result(ready(10, 12)).job());
     }
 
-    // Members differ by 5, 6, 7 and 8 days, the likely runs by 6.
-    @Test
-    void longer_comparesMemberByMember() {
-        EnsembleResult quick = result(ready(10), ready(8), ready(20), ready(9), ready(12));
-        EnsembleResult slow = result(ready(16), ready(13), ready(26), ready(16), ready(20));
-
-        Longer longer = Longer.of(quick, slow);
-
-        assertEquals(Optional.of(Duration.ofDays(5)), longer.low());
-        assertEquals(Optional.of(Duration.ofDays(6)), longer.likely());
-        assertEquals(Optional.of(Duration.ofDays(8)), longer.high());
-        assertFalse(longer.isTooCloseToCall());
-    }
-
-    @Test
-    void longer_onBothSidesOfNone_isTooCloseToCall() {
-        EnsembleResult quick = result(ready(10), ready(8), ready(20), ready(9), ready(12));
-        EnsembleResult slow = result(ready(11), ready(7), ready(21), ready(10), ready(13));
-
-        assertTrue(Longer.of(quick, slow).isTooCloseToCall());
-        assertThrows(IllegalArgumentException.class, () -> Longer.of(quick, result(ready(1))));
-    }
-
-    @Test
-    void longer_ofAJobThatIsNeverReady_isNotKnown() {
-        Longer longer = Longer.of(result(ready(10)), result(ready(99)));
-
-        assertEquals(new Longer(Optional.empty(), Optional.empty(), Optional.empty()), longer);
-    }
-
     // Frost: night of day 0 (23:00 to 01:00), night of day 1 twice, noon to noon: two nights. Haste: 2 days by
     // midnight.
-    // Wet hours: the plastered wall's 7, not the ceiling's 99. Heat: 2 kW at the end of two of three hours.
+    // Wet hours: the plastered wall's 7, not the ceiling's 99. Heat: 2 kW, but for a
+    // moment between the first and the second of three hours: 1, 1 and 2 kWh by the mean of their ends.
     @Test
     void figures_countNightsDaysAndHeat() {
         Scenario scenario = StudyFixture.scenario(Draw.likely())

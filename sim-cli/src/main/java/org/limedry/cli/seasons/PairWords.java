@@ -1,20 +1,21 @@
 package org.limedry.cli.seasons;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.limedry.cli.chart.Weeks;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.programme.WeekWords;
+import org.limedry.lime.CoatPlan;
+import org.limedry.simulation.Scenario;
 import org.limedry.study.JobFigures;
-import org.limedry.study.Longer;
+import org.limedry.study.Options;
 
 /** The quicker and the slower start in words. */
 final class PairWords {
     private static final double DAYS_PER_WEEK = 7.0;
-    private static final double HOURS_PER_DAY = 24.0;
     private static final double TWICE = 2.0;
     private static final int MOST_NAMED = 6;
 
@@ -35,21 +36,26 @@ final class PairWords {
     }
 
     private static String longer(Begun quick, Begun slow) {
-        Longer longer = Longer.of(quick.job().result(), slow.job().result());
-        if (longer.isTooCloseToCall()) {
+        Scenario scenario = slow.job().scenario();
+        Set<String> walls = scenario.coats().stream().map(CoatPlan::wall).collect(Collectors.toSet());
+        Options options = new Options(slow.job().result(), walls, scenario.until());
+        Options.Saved saved = options.saved(quick.job().result(), 0);
+        if (saved.atMost()) {
+            return "Neither is ready within the runs.";
+        }
+        if (options.isTie(quick.job().result(), slow.job().result())) {
             return "Which of the two is quicker is too close to call.";
         }
-        String likely =
-                longer.likely().map(by -> WeekWords.weeks(weeks(by))).orElse("more weeks than the runs are long");
-        String range = longer.low()
-                .map(low -> " (" + Weeks.half(weeks(low)) + " to "
-                        + longer.high().map(high -> Weeks.half(weeks(high))).orElse("unknown") + ")")
-                .orElse("");
-        return "The difference is " + likely + range + ".";
+        String range = saved.low().isPresent() && saved.high().isPresent()
+                ? " (" + half(saved.low().getAsDouble()) + " to "
+                        + half(saved.high().getAsDouble()) + ")"
+                : "";
+        return "The difference is " + (saved.atLeast() ? "at least " : "")
+                + WeekWords.weeks(saved.likely() / DAYS_PER_WEEK) + range + ".";
     }
 
-    private static double weeks(Duration duration) {
-        return duration.toMinutes() / (60.0 * HOURS_PER_DAY * DAYS_PER_WEEK);
+    private static String half(double days) {
+        return Weeks.half(days / DAYS_PER_WEEK);
     }
 
     /** What does not come is left out. */
