@@ -28,4 +28,9 @@ public record CoatPlan(
         Check.finite(laidCelsius, "laidCelsius", "C");
         Check.nonNegative(prewettingKgPerM2, "prewettingKgPerM2", "kg/m2");
     }
+
+    /** Returns the same coat, laid otherwise. */
+    public CoatPlan with(Laying other) {
+        return new CoatPlan(wall, number, mortar, thicknessM, laidCelsius, prewettingKgPerM2, other);
+    }
 }

@@ -12,6 +12,7 @@ import org.limedry.lime.CoatState;
 import org.limedry.lime.EquivalentAge;
 import org.limedry.lime.HandTest;
 import org.limedry.lime.HydraulicSet;
+import org.limedry.lime.Laying;
 import org.limedry.lime.ReadinessRule;
 import org.limedry.units.Units;
 import org.limedry.wall.WallColumn;
@@ -28,6 +29,8 @@ final class CoatCourse {
     private Optional<Instant> laid = Optional.empty();
     private Optional<Instant> ready = Optional.empty();
     private boolean byHand;
+    private Optional<Instant> offered = Optional.empty();
+    private Optional<Outcome.Work> work = Optional.empty();
     private double waterLaidKgPerM2;
     private double equivalentAgeDays;
     private double setAgeDays;
@@ -91,6 +94,21 @@ final class CoatCourse {
 
     double carbonatedM() {
         return isLaid() ? Math.sqrt(squaredDepthM2) : 0.0;
+    }
+
+    /** Takes note that a gang could begin it now. */
+    void offer(Instant now) {
+        offered = offered.or(() -> Optional.of(now));
+    }
+
+    /** Takes note that a gang begins it now. */
+    void begin(Laying.Gang gang, Instant now) {
+        work = Optional.of(new Outcome.Work(gang.name(), offered.orElse(now), now, gang.days()));
+    }
+
+    /** Returns the work of the gang that has begun it. */
+    Optional<Outcome.Work> work() {
+        return work;
     }
 
     void lay(Instant now) {
@@ -178,7 +196,7 @@ final class CoatCourse {
     Outcome.CoatResult result() {
         double left = isLaid() ? column.coatWaterKgPerM2(plan.number()) : 0.0;
         return new Outcome.CoatResult(
-                plan.wall(), plan.number(), laid, ready, byHand, waterLaidKgPerM2, left, carbonatedM());
+                plan.wall(), plan.number(), laid, ready, byHand, work, waterLaidKgPerM2, left, carbonatedM());
     }
 
     private Optional<Instant> firstPass() {

@@ -56,6 +56,7 @@ public record Outcome(
      * @param laid when it was laid, if it was
      * @param ready when the next coat may go on, if that came
      * @param byHand whether the date is the plasterer's own test
+     * @param work the work of the gang that laid it, if gangs lay the coats and one has begun it
      * @param waterLaidKgPerM2 water in it as laid, kg/m2
      * @param waterLeftKgPerM2 water in it at the end, kg/m2
      * @param carbonatedM depth that is hard right through, from the face, m
@@ -66,9 +67,20 @@ public record Outcome(
             Optional<Instant> laid,
             Optional<Instant> ready,
             boolean byHand,
+            Optional<Work> work,
             double waterLaidKgPerM2,
             double waterLeftKgPerM2,
             double carbonatedM) {}
+
+    /**
+     * The work of a gang on one coat.
+     *
+     * @param gang its name
+     * @param offered first morning on which the coat could have been begun, had a gang been free
+     * @param begun morning on which it was begun
+     * @param days working days that it takes, the last of them the day on which the coat counts as laid
+     */
+    public record Work(String gang, Instant offered, Instant begun, double days) {}
 
     /**
      * The water account of one room. A wall between two rooms belongs to the room it is listed under; what the other room

@@ -62,4 +62,10 @@ public record Scenario(
         return new Scenario(
                 site, from, until, outdoors, courses, others, walls, coats, rule, handTests, physics, accuracy);
     }
+
+    /** Returns this scenario with other coats. */
+    public Scenario withCoats(List<CoatPlan> others) {
+        return new Scenario(
+                site, from, until, outdoors, courses, rooms, walls, others, rule, handTests, physics, accuracy);
+    }
 }

@@ -29,6 +29,7 @@ final class SiteModel implements SiteView {
     private final CoupledSystem system;
     private final Chemistry chemistry;
     private final Books books;
+    private final Gangs gangs;
     private final double[] mistKgPerM2S;
     private final double[] risingKgPerS;
     private double heldBackKg;
@@ -67,6 +68,7 @@ final class SiteModel implements SiteView {
                 columns, air, flows, new ZoneStep(heatCapacities(rooms, exchange), volumeM3), startRooms(rooms));
         chemistry = new Chemistry(coats, air, flows, physics.outdoorCarbonDioxidePpm(), volumeM3);
         books = new Books(columns, air, system, volumeM3, faceBooks());
+        gangs = new Gangs(coats);
         mistKgPerM2S = new double[columns.size()];
         risingKgPerS = new double[columns.size()];
     }
@@ -158,9 +160,10 @@ final class SiteModel implements SiteView {
                 air.convection(room, flows.convectionWPerM2K(room));
             }
         }
+        coats.forEach(coat -> coat.judge(now));
+        gangs.goOn(now);
         boolean any = false;
         for (CoatCourse coat : coats) {
-            coat.judge(now);
             if (isDue(coat, now)) {
                 lay(coat, now);
                 any = true;
@@ -236,10 +239,27 @@ final class SiteModel implements SiteView {
         if (coat.isLaid() || coat.column().coats() != coat.plan().number() - 1) {
             return false;
         }
-        if (coat.plan().laying() instanceof Laying.WhenReady when) {
-            return Timeline.isMorning(when, now) && under(coat, now) && roomCelsius(coat) > when.coldLineCelsius();
+        Laying laying = coat.plan().laying();
+        if (laying instanceof Laying.ByGang gang) {
+            return gangs.isDone(coat) || isTakenOn(coat, gang, now);
         }
-        return coat.plan().laying() instanceof Laying.On on && !now.isBefore(on.instant());
+        if (laying instanceof Laying.WhenReady when) {
+            return mayGoOn(coat, when, now);
+        }
+        return laying instanceof Laying.On on && !now.isBefore(on.instant());
+    }
+
+    /** Offers a coat to the gangs; tells whether one lays it the same day. */
+    private boolean isTakenOn(CoatCourse coat, Laying.ByGang laying, Instant now) {
+        if (coat.work().isPresent() || now.isBefore(laying.earliest()) || !mayGoOn(coat, laying.when(), now)) {
+            return false;
+        }
+        coat.offer(now);
+        return gangs.takeOn(coat, laying, now) && gangs.isDone(coat);
+    }
+
+    private boolean mayGoOn(CoatCourse coat, Laying.WhenReady when, Instant now) {
+        return when.isMorning(now) && under(coat, now) && roomCelsius(coat) > when.coldLineCelsius();
     }
 
     private boolean under(CoatCourse coat, Instant now) {

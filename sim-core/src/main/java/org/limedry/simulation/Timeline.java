@@ -30,6 +30,8 @@ final class Timeline {
                 instants.add(on.instant());
             } else if (coat.laying() instanceof Laying.WhenReady when) {
                 addMornings(when, scenario);
+            } else if (coat.laying() instanceof Laying.ByGang gang) {
+                addMornings(gang.when(), scenario);
             }
         }
         for (WallPlan wall : scenario.walls()) {
@@ -51,12 +53,6 @@ final class Timeline {
         return next == null || next.isAfter(latest) ? latest : next;
     }
 
-    /** Tells whether {@code instant} is a morning on which a coat may be laid. */
-    static boolean isMorning(Laying.WhenReady when, Instant instant) {
-        ZonedDateTime local = instant.atZone(when.zone());
-        return local.toLocalTime().equals(when.time()) && when.workingDays().contains(local.getDayOfWeek());
-    }
-
     private void add(Schedule schedule) {
         for (Schedule.Span span : schedule.spans()) {
             instants.add(span.from());
@@ -67,7 +63,7 @@ final class Timeline {
     private void addMornings(Laying.WhenReady when, Scenario scenario) {
         ZonedDateTime day = scenario.from().atZone(when.zone()).with(when.time());
         while (!day.toInstant().isAfter(scenario.until())) {
-            if (isMorning(when, day.toInstant())) {
+            if (when.isMorning(day.toInstant())) {
                 instants.add(day.toInstant());
             }
             day = day.plusDays(1).with(when.time());

@@ -1,6 +1,8 @@
 package org.limedry.study;
 
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.limedry.units.Check;
 
 /**
@@ -22,5 +24,12 @@ public record Draw(Map<String, Double> quantiles) {
     /** Returns the quantile of {@code key}; one half is the likely value. */
     public double quantile(String key) {
         return quantiles.getOrDefault(key, 0.5);
+    }
+
+    /** Returns the draw with every unknown but these at its likely value. */
+    public Draw of(Set<String> keys) {
+        return new Draw(quantiles.entrySet().stream()
+                .filter(entry -> keys.contains(entry.getKey()))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
     }
 }

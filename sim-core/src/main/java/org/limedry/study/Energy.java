@@ -37,6 +37,11 @@ public record Energy(double electricKWh, double fuelKWh) {
         return new Energy(electricJ / JOULES_PER_KWH, fuelJ / JOULES_PER_KWH);
     }
 
+    /** Returns the heat that all heaters gave up to the end of a run, kWh. */
+    public static double heatKWh(Outcome outcome) {
+        return outcome.history().rooms().stream().mapToDouble(Energy::heatJ).sum() / JOULES_PER_KWH;
+    }
+
     /** Returns what this is more than another. */
     public Energy minus(Energy other) {
         return new Energy(electricKWh - other.electricKWh, fuelKWh - other.fuelKWh);

@@ -1,7 +1,9 @@
 package org.limedry.study;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.WaterAccount;
 import org.limedry.units.Check;
@@ -42,6 +44,22 @@ public record EnsembleResult(Outcome likely, List<Member> members, List<ReadyRan
         return members.stream()
                 .filter(member -> member.ending() instanceof Outcome.Ending.GaveUp)
                 .count();
+    }
+
+    /** Returns when the last coat of the likely run is ready, if that comes within the run. */
+    public Optional<Instant> jobReady() {
+        return ReadyRange.lastOf(likely.coats()).ready();
+    }
+
+    /** Returns when the last coat is ready, whichever it is in each member; empty without members. */
+    public Optional<ReadyRange> job() {
+        return members.isEmpty()
+                ? Optional.empty()
+                : Optional.of(ReadyRange.of(
+                        ReadyRange.lastOf(likely.coats()),
+                        members.stream()
+                                .map(member -> ReadyRange.lastOf(member.coats()))
+                                .toList()));
     }
 
     static EnsembleResult of(Outcome likely, List<Member> members) {

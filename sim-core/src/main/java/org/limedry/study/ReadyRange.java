@@ -39,6 +39,13 @@ public record ReadyRange(
     private static final Comparator<Optional<Instant>> MISSING_LAST =
             Comparator.comparing(date -> date.orElse(Instant.MAX));
 
+    /** Returns the coat that is ready last; one that never is counts as later than all others. */
+    static CoatResult lastOf(List<CoatResult> coats) {
+        return coats.stream()
+                .max(Comparator.comparing(CoatResult::ready, MISSING_LAST))
+                .orElseThrow(() -> new IllegalArgumentException("coats: must be at least one, was none"));
+    }
+
     static ReadyRange of(CoatResult likely, List<CoatResult> members) {
         List<Optional<Instant>> dates = members.stream().map(CoatResult::ready).toList();
         int missing = (int) dates.stream().filter(Optional::isEmpty).count();

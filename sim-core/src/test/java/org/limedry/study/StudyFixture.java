@@ -64,7 +64,7 @@ final class StudyFixture {
     }
 
     static CoatResult coat(int number, Optional<Instant> ready, boolean byHand) {
-        return new CoatResult("north", number, Optional.of(FROM), ready, byHand, 3.3, 0.4, 0.002);
+        return new CoatResult("north", number, Optional.of(FROM), ready, byHand, Optional.empty(), 3.3, 0.4, 0.002);
     }
 
     static Outcome outcome(Outcome.Ending ending, CoatResult... coats) {

@@ -28,6 +28,10 @@ interface Picture {
             return new RankPicture(rank, size);
         } else if (chart instanceof ChancesChart chances) {
             return new ChancesPicture(chances, size);
+        } else if (chart instanceof SeasonsChart seasons) {
+            return new SeasonsPicture(seasons, size);
+        } else if (chart instanceof ProgrammeChart programme) {
+            return new ProgrammePicture(programme, size);
         }
         throw new AssertionError(chart);
     }

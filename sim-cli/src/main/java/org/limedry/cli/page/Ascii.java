@@ -19,7 +19,9 @@ public final class Ascii {
                 .replace("\u00b0C", "C")
                 .replace("m\u00b2", "m2")
                 .replace("\u2019", "'")
-                .replace("\u2013", "-");
+                .replace("\u2013", "-")
+                .replaceAll("(?<!\\d)\u00bd", "0.5")
+                .replace("\u00bd", ".5");
         return Normalizer.normalize(known, Normalizer.Form.NFKD)
                 .replaceAll("\\p{M}", "")
                 .replaceAll("[^\\x20-\\x7e]", "?");

@@ -41,6 +41,9 @@ public sealed interface Block {
     /** A table. */
     record Figures(Table table) implements Block {}
 
+    /** A table of numbers, short enough to stay a table on a telephone. */
+    record Numbers(Table table) implements Block {}
+
     /** A paragraph. */
     static Block words(String text) {
         return new Words(text, Weight.PLAIN);

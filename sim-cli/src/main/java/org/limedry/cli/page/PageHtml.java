@@ -51,7 +51,9 @@ public final class PageHtml {
             } else if (block instanceof Block.Figure figure) {
                 return NONE.with(FigureView.of(figure));
             } else if (block instanceof Block.Figures figures) {
-                return NONE.with(TableView.of(figures.table()));
+                return NONE.with(TableView.of(figures.table(), "stack figures"));
+            } else if (block instanceof Block.Numbers numbers) {
+                return NONE.with(TableView.of(numbers.table(), "figures numbers"));
             }
             throw new AssertionError(block);
         }
@@ -92,9 +94,10 @@ public final class PageHtml {
         }
     }
 
-    private record TableView(String caption, List<Table.Column> columns, List<RowView> rows) {
-        static TableView of(Table table) {
+    private record TableView(String cssClass, String caption, List<Table.Column> columns, List<RowView> rows) {
+        static TableView of(Table table, String cssClass) {
             return new TableView(
+                    cssClass,
                     table.caption(),
                     table.columns(),
                     table.rows().stream()

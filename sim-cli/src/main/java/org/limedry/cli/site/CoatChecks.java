@@ -2,19 +2,22 @@ package org.limedry.cli.site;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.cli.site.schema.Key;
 
-/** Whether coats and hand tests agree with the rest of the file. */
+/** Whether coats, hand tests and gangs agree with the rest of the file. */
 final class CoatChecks {
     private final Entry site;
     private final WallNames walls;
     private final Optional<RunDays> days;
     private final Map<String, Integer> count = new HashMap<>();
     private final Map<String, LocalDate> lastLaid = new HashMap<>();
+    private final Set<String> gangs = new HashSet<>();
 
     CoatChecks(Entry site, WallNames walls, Optional<RunDays> days) {
         this.site = site;
@@ -26,6 +29,7 @@ final class CoatChecks {
     void run() {
         site.given(SiteKeys.COATS).orElse(List.of()).forEach(this::coat);
         site.given(SiteKeys.HAND_TESTS).orElse(List.of()).forEach(this::handTest);
+        site.given(SiteKeys.GANGS).orElse(List.of()).forEach(this::gang);
     }
 
     private void coat(Entry coat) {
@@ -77,6 +81,13 @@ final class CoatChecks {
                                         "there are " + count.getOrDefault(wall.planName(), 0)
                                                 + " coats on that wall")));
         test.given(CoatKeys.DATE).ifPresent(day -> inRun(test, CoatKeys.DATE, day));
+    }
+
+    private void gang(Entry gang) {
+        gang.given(GangKeys.NAME)
+                .filter(name -> !gangs.add(name))
+                .ifPresent(name -> gang.at(GangKeys.NAME)
+                        .problem("\"" + name + "\" given twice", "choose another name for one of them"));
     }
 
     private void inRun(Entry entry, Key<?> key, LocalDate day) {

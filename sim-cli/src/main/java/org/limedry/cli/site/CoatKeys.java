@@ -40,7 +40,12 @@ final class CoatKeys {
                     "prewettingLitresPerM2", NumberShape.between(0.0, 10.0), "water put on the wall just before")
             .plainly(0.0, "0");
 
-    static final Block BLOCK = Block.of(WALL, ROOM, MIX, THICKNESS_MM, DUBBING_MM, LAID, MORTAR_CELSIUS, PREWETTING);
+    static final Key<Double> M2_PER_DAY = Key.optional(
+                    "m2PerDay", NumberShape.between(0.5, 1000.0), "what a gang lays of this coat in a day")
+            .workedOut("that of the gang");
+
+    static final Block BLOCK =
+            Block.of(WALL, ROOM, MIX, THICKNESS_MM, DUBBING_MM, LAID, MORTAR_CELSIUS, PREWETTING, M2_PER_DAY);
 
     static final Key<Integer> COAT = Key.needed("coat", NumberShape.count(1, 20), "number of the coat on that wall");
     static final Key<LocalDate> DATE = Key.needed("date", Words.date(), "day on which you tried it, at 08:00");

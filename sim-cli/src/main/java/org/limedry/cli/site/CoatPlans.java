@@ -1,5 +1,6 @@
 package org.limedry.cli.site;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -69,11 +70,38 @@ final class CoatPlans {
         if (laid.isPresent()) {
             return new Laying.On(parts.days().workBegins(laid.get()));
         }
+        return whenReady();
+    }
+
+    private Laying.WhenReady whenReady() {
         return new Laying.WhenReady(
                 parts.days().zone(),
                 parts.entry().get(SiteKeys.WORKING_DAYS),
                 RunDays.START_OF_WORK,
                 parts.entry().get(SiteKeys.COLD_LINE));
+    }
+
+    /**
+     * Returns the coats as gangs lay them: a date in the file is the day before which no gang begins; what is under a coat
+     * must be ready, whatever the file says.
+     */
+    List<CoatPlan> coatsByGang(List<GangPlan> gangs) {
+        List<CoatPlan> plans = coats();
+        List<CoatPlan> byGang = new ArrayList<>();
+        for (int i = 0; i < plans.size(); i++) {
+            Entry coat = parts.coats().get(i);
+            double areaM2 = parts.faces().named(plans.get(i).wall()).areaM2();
+            List<Laying.Gang> hands = gangs.stream()
+                    .map(gang -> new Laying.Gang(
+                            gang.name(),
+                            areaM2 / coat.given(CoatKeys.M2_PER_DAY).orElse(gang.m2PerDay())))
+                    .toList();
+            Instant earliest = coat.get(CoatKeys.LAID)
+                    .map(parts.days()::workBegins)
+                    .orElse(parts.days().from());
+            byGang.add(plans.get(i).with(new Laying.ByGang(whenReady(), earliest, hands)));
+        }
+        return byGang;
     }
 
     /** Returns the hand tests, each at the start of its day. */

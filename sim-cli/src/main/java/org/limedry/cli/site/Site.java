@@ -123,6 +123,22 @@ public final class Site {
         return words;
     }
 
+    /** Returns the first day on which a coat is laid. */
+    public LocalDate firstLaid() {
+        return parts.coats().stream()
+                .flatMap(coat -> coat.get(CoatKeys.LAID).stream())
+                .min(LocalDate::compareTo)
+                .orElse(parts.days().first());
+    }
+
+    /** Returns the gangs that lay the coats in a programme: those of the file, or a usual one. */
+    public List<GangPlan> gangs() {
+        return parts.entry()
+                .given(SiteKeys.GANGS)
+                .map(gangs -> gangs.stream().map(GangKeys::plan).toList())
+                .orElseGet(() -> List.of(GangKeys.usual()));
+    }
+
     /** Returns the names of the rooms in the order of the file. */
     public List<String> rooms() {
         return List.copyOf(parts.rooms().keySet());
@@ -270,6 +286,15 @@ public final class Site {
                 movedDays == 0 ? coats.handTests() : List.of(),
                 physics(draw),
                 Accuracy.ordinary());
+    }
+
+    /**
+     * Returns the run in which gangs lay the coats, each when it is ready and a gang is free.
+     *
+     * @param draw quantiles by the keys of {@link #uncertain()}; others do nothing
+     */
+    public Scenario programme(Draw draw) {
+        return scenario(draw).withCoats(new CoatPlans(parts, guesses, draw).coatsByGang(gangs()));
     }
 
     private WeatherRecord.Cover weather(Draw draw) {

@@ -62,6 +62,12 @@ final class SiteKeys {
                     "5",
                     "line of the trade (S34, S35, S36); makers of natural hydraulic lime ask for 8 (S9, S10)");
 
+    static final Key<List<Entry>> GANGS = Key.optional(
+                    "gangs",
+                    new ListShape<>(GangKeys.BLOCK, 1),
+                    "who lays the coats in a programme; a gang goes where a coat is ready, first come in the order of the coats")
+            .workedOut("one gang of 2");
+
     static final Key<Map<String, Entry>> ROOMS = Key.needed("rooms", Named.freely(RoomKeys.BLOCK, 1), "rooms by name");
     static final Key<Map<String, Entry>> MIXES = Key.needed("mixes", Named.freely(MixKeys.BLOCK, 1), "mixes by name");
     static final Key<List<Entry>> COATS =
@@ -99,6 +105,7 @@ final class SiteKeys {
             BUCKET_LITRES,
             WORKING_DAYS,
             COLD_LINE,
+            GANGS,
             ROOMS,
             MIXES,
             COATS,

@@ -13,6 +13,8 @@ import net.jqwik.api.constraints.IntRange;
 import org.limedry.cli.chart.DryingChart.Coat;
 import org.limedry.cli.chart.DryingChart.ShutSite;
 import org.limedry.cli.chart.DryingChart.Upright;
+import org.limedry.cli.chart.ProgrammeChart.Programme;
+import org.limedry.cli.chart.ProgrammeChart.Row;
 import org.limedry.cli.chart.WaterAccountChart.OnTheWay;
 import org.limedry.cli.chart.WaterAccountChart.Part;
 import org.limedry.cli.chart.WaterAccountChart.Term;
@@ -74,6 +76,37 @@ final class RandomChartsTest {
                         random.nextInt(3) * 90.7 * random.nextDouble(),
                         List.of(new Part(words(random), 30 * random.nextDouble())),
                         "dried off again")));
+    }
+
+    @Property(tries = 100)
+    void seasons_anyStarts_textsStandClear(@ForAll long seed, @ForAll @IntRange(min = 1, max = 24) int starts) {
+        Random random = new Random(seed);
+
+        assertClear(ProgrammeSamples.seasons(IntStream.range(0, starts)
+                .mapToObj(i -> ProgrammeSamples.bar("2" + i % 9 + " Sep", random.nextInt(3) == 0, anyWeeks(random)))
+                .toList()));
+    }
+
+    @Property(tries = 60)
+    void programme_anyCoats_textsStandClear(@ForAll long seed, @ForAll @IntRange(min = 1, max = 9) int coats) {
+        Random random = new Random(seed);
+        List<Row> rows = IntStream.range(0, coats)
+                .mapToObj(i -> random.nextInt(6) == 0
+                        ? new Row(words(random), List.of(), anyWeeks(random), "not laid by 4 Jul")
+                        : ProgrammeSamples.row(
+                                words(random), 39 * random.nextDouble(), anyWeeks(random), "not by 4 Jul"))
+                .toList();
+
+        assertClear(
+                ProgrammeSamples.programmes(new Programme(words(random), rows), new Programme(words(random), rows)));
+    }
+
+    private static Weeks anyWeeks(Random random) {
+        double earliest = 50 * random.nextDouble() * random.nextDouble();
+        double likely = earliest + 20 * random.nextDouble();
+        return random.nextBoolean()
+                ? ProgrammeSamples.weeks(earliest, likely, likely + 20 * random.nextDouble())
+                : Weeks.likelyOnly(ProgrammeSamples.known(likely));
     }
 
     private static List<Term> terms(Random random) {

@@ -42,6 +42,12 @@ final class Samples {
         charts.put("plots, named lines", PlotsSamples.lines());
         charts.put("plots, found against expected", PlotsSamples.dots());
         charts.put("plots, tiny and huge numbers", PlotsSamples.extremes());
+        charts.put("seasons, months", ProgrammeSamples.months());
+        charts.put("seasons, likely only", ProgrammeSamples.likelyOnly());
+        charts.put("seasons, two dozen", ProgrammeSamples.crowded());
+        charts.put("seasons, never ready", ProgrammeSamples.never());
+        charts.put("programme, winter and summer", ProgrammeSamples.winterAndSummer());
+        charts.put("programme, nasty", ProgrammeSamples.nasty());
         return charts;
     }
 }

@@ -168,6 +168,7 @@ final class Invented {
                 laid.isEmpty() ? Optional.empty() : Optional.of(day(laid)),
                 ready.isEmpty() ? Optional.empty() : Optional.of(day(ready)),
                 false,
+                Optional.empty(),
                 laid.isEmpty() ? 0.0 : 3.3,
                 leftKgPerM2,
                 0.0004);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -206,7 +207,8 @@ final class Varied {
 
     static Outcome.CoatResult byHand(String wall, int number, String laid, String passed) {
         Outcome.CoatResult result = Invented.result(wall, number, laid, passed, 0.9);
-        return new Outcome.CoatResult(wall, number, result.laid(), result.ready(), true, 3.3, 0.9, 0.0004);
+        return new Outcome.CoatResult(
+                wall, number, result.laid(), result.ready(), true, Optional.empty(), 3.3, 0.9, 0.0004);
     }
 
     /** Returns findings in which the solver stopped at an instant. */

@@ -10,6 +10,7 @@ final class FullFile {
             bucketLitres: 12
             workingDays: Mon-Sat
             coldLineCelsius: 8
+            gangs: [{name: base gang, people: 3, m2PerDay: 15}, {name: finishers}]
             rooms:
               store:
                 size: {lengthM: 5.2, widthM: 4.1, heightM: 2.4}
@@ -51,7 +52,7 @@ final class FullFile {
             coats:
               - {wall: north, room: store, mix: base, thicknessMm: 11, dubbingOutMm: 6, laid: 2026-11-09, mortarCelsius: 12, prewettingLitresPerM2: 0.5}
               - {wall: north, mix: measured, thicknessMm: 10, laid: when ready}
-              - {wall: ceiling, mix: finish, thicknessMm: 3, laid: 2026-11-11}
+              - {wall: ceiling, mix: finish, thicknessMm: 3, laid: 2026-11-11, m2PerDay: 8}
             readyRule: {name: our rule, suctionKPa: 250, ageDays: 2.5, faceRhPercent: 97, days: 4}
             handTests: [{wall: north, room: store, coat: 1, date: 2026-11-21, result: nail not knuckle}]
             own:
