@@ -33,33 +33,45 @@ public record DoorPlan(DoorQuestion question, List<DoorDay> days) {
      * Finds the plan.
      *
      * @param question what is asked
-     * @param runs runs scenarios to their end, in any order; called once for each day with two of them
+     * @param runs runs scenarios to their end, in any order, and returns what came of each in theirs; called once for each
+     *     day with two of them
      * @return the plan; empty if the solver gave up a run before its evening
      */
     public static Optional<DoorPlan> find(DoorQuestion question, Function<List<Scenario>, List<Outcome>> runs) {
         DoorWindow window = question.window();
         List<DoorDay> days = new ArrayList<>();
-        Schedule open = Schedule.never();
         for (LocalDate date : window.dates()) {
-            Instant evening = window.evening(date);
-            Schedule today = new Schedule(List.of(new Schedule.Span(window.morning(date), evening)));
-            Scenario shut = question.with(open).endingAt(evening);
-            Scenario opened = question.with(joined(open, today)).endingAt(evening);
+            Schedule soFar = open(days);
+            Instant end = question.endOf(date);
+            Schedule today = Schedule.always(window.morning(date), end);
+            Scenario shut = question.with(soFar).endingAt(end);
+            Scenario opened = question.with(joined(soFar, today)).endingAt(end);
             List<Outcome> outcomes = runs.apply(List.of(shut, opened));
             if (!outcomes.stream().allMatch(outcome -> outcome.ending() instanceof Outcome.Ending.Complete)) {
                 return Optional.empty();
             }
             DoorRuns pair = new DoorRuns(question, outcomes.get(0), outcomes.get(1));
-            DoorDay day = DoorDay.of(date, pair.hours(date));
-            days.add(day);
-            open = joined(open, day.open());
+            days.add(DoorDay.of(
+                    date,
+                    pair.hours(window.morning(date), window.evening(date)),
+                    pair.hours(window.evening(date), end)));
         }
         return Optional.of(new DoorPlan(question, days));
     }
 
     /** Returns when the doors stand open. */
     public Schedule open() {
-        return days.stream().map(DoorDay::open).reduce(Schedule.never(), DoorPlan::joined);
+        return open(days);
+    }
+
+    private static Schedule open(List<DoorDay> days) {
+        Schedule open = Schedule.never();
+        boolean openBefore = false;
+        for (DoorDay day : days) {
+            open = joined(open, day.open(openBefore));
+            openBefore = day.openAtNight();
+        }
+        return open;
     }
 
     private static Schedule joined(Schedule one, Schedule other) {

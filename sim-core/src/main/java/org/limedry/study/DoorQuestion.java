@@ -1,6 +1,7 @@
 package org.limedry.study;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import org.limedry.climate.Schedule;
 import org.limedry.room.Opening;
@@ -16,8 +17,9 @@ import org.limedry.units.Check;
  * @param room name of the room; it has an opening to outdoors
  * @param window the days
  * @param errors how far the instruments may be off
+ * @param nights whether the doors may stand open at night; otherwise every night is shut
  */
-public record DoorQuestion(Scenario scenario, String room, DoorWindow window, SensorErrors errors) {
+public record DoorQuestion(Scenario scenario, String room, DoorWindow window, SensorErrors errors, boolean nights) {
     public DoorQuestion {
         boolean leadsOut = scenario.rooms().stream()
                 .filter(plan -> plan.name().equals(room))
@@ -31,6 +33,12 @@ public record DoorQuestion(Scenario scenario, String room, DoorWindow window, Se
     /** Returns when the plan ends: with its last night, or with the run. */
     public Instant until() {
         return window.until().isAfter(scenario.until()) ? scenario.until() : window.until();
+    }
+
+    /** Returns when a day with its night ends, if its night is asked for, or its evening, or the run. */
+    Instant endOf(LocalDate date) {
+        Instant end = nights ? window.morning(date.plusDays(1)) : window.evening(date);
+        return end.isAfter(scenario.until()) ? scenario.until() : end;
     }
 
     /** Returns the site with the doors of the room open at these times of the days in question. */

@@ -2,7 +2,6 @@ package org.limedry.study;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -18,14 +17,13 @@ import org.limedry.simulation.Outcome;
  * @param open the run with doors open
  */
 record DoorRuns(DoorQuestion question, Outcome shut, Outcome open) {
-    /** Returns the hours of a day in the plan. */
-    List<DoorHour> hours(LocalDate date) {
+    /** Returns the hours between two instants, none if the second is not later. */
+    List<DoorHour> hours(Instant from, Instant until) {
         RoomView still = new RoomView(question, shut);
         RoomView airy = new RoomView(question, open);
         List<DoorHour> hours = new ArrayList<>();
-        Instant from = question.window().morning(date);
-        for (int k = 0; k < DoorWindow.HOURS; k++) {
-            hours.add(hour(from.plus(Duration.ofHours(k)), still, airy));
+        for (Instant hour = from; hour.isBefore(until); hour = hour.plus(Duration.ofHours(1))) {
+            hours.add(hour(hour, still, airy));
         }
         return hours;
     }
