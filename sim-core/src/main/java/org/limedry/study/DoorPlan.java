@@ -1,5 +1,6 @@
 package org.limedry.study;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -62,6 +63,28 @@ public record DoorPlan(DoorQuestion question, List<DoorDay> days) {
     /** Returns when the doors stand open. */
     public Schedule open() {
         return open(days);
+    }
+
+    /**
+     * Returns the nights.
+     *
+     * @param run a run by this plan that reaches the last of them
+     */
+    public List<DoorNight> nights(Outcome run) {
+        RoomView room = new RoomView(question, run);
+        return days.stream().map(day -> night(day, room)).toList();
+    }
+
+    private DoorNight night(DoorDay day, RoomView room) {
+        Instant end = question.window().morning(day.date().plusDays(1));
+        boolean frost = false;
+        boolean fumes = false;
+        Instant hour = question.window().evening(day.date());
+        for (; hour.isBefore(end) && hour.isBefore(question.until()); hour = hour.plus(Duration.ofHours(1))) {
+            frost |= room.mayFreeze(hour, question.errors().kelvin());
+            fumes |= room.isFumed(hour);
+        }
+        return new DoorNight(day.openAtNight(), frost, fumes);
     }
 
     private static Schedule open(List<DoorDay> days) {

@@ -30,6 +30,11 @@ public record DoorQuestion(Scenario scenario, String room, DoorWindow window, Se
         Check.that(window.from().isBefore(scenario.until()), "window", "within the run", window.first());
     }
 
+    /** Returns the same question of another scenario: of the same site with its unknowns elsewhere. */
+    public DoorQuestion of(Scenario other) {
+        return new DoorQuestion(other, room, window, errors, nights);
+    }
+
     /** Returns when the plan ends: with its last night, or with the run. */
     public Instant until() {
         return window.until().isAfter(scenario.until()) ? scenario.until() : window.until();
