@@ -19,10 +19,10 @@ final class DoorsPicture implements Picture {
     private static final double WIDE_STRIP_WIDTH_PX = 430;
     private static final double WIDE_NIGHT_LEFT_PX = 532;
     private static final double WIDE_WHY_LEFT_PX = 648;
-    private static final double WIDE_ROW_GAP_PX = 7;
+    private static final double WIDE_ROW_GAP_PX = 5;
     private static final double NARROW_ROW_GAP_PX = 16;
     private static final double HEAD_GAP_PX = 8;
-    private static final double LEAST_STRIP_PX = 60;
+    private static final double LEAST_STRIP_PX = 55;
     private static final int HOURS_PER_TICK = 2;
 
     private final DoorsChart chart;
@@ -63,7 +63,7 @@ final class DoorsPicture implements Picture {
     }
 
     private Row row(DoorsChart.Day day, double top) {
-        Paragraph why = Paragraph.wrapped(Text.plain(day.why(), size.pick(17, 15)), columns.whyWidth());
+        Paragraph why = Paragraph.wrapped(Text.plain(day.why(), size.pick(16, 15)), columns.whyWidth());
         double stripTop = top + size.pick(0.0, weekday(day).heightPx() + HEAD_GAP_PX);
         double height = size.pick(Math.max(LEAST_STRIP_PX, why.heightPx()), 52.0);
         return new Row(day, top, stripTop, height, why);

@@ -28,17 +28,18 @@ public final class DoorWords {
         this.findings = findings;
     }
 
-    /** Returns the answer for the wall: "Doors: open Mon, Tue; shut all Thu". */
+    /** Returns the answer for the wall: "Doors: open Mon, Tue; shut Thu". */
     public String headline() {
         String open = days(day -> day.hoursOf(Word.OPEN) > 0);
-        String shut = days(day -> day.hoursOf(Word.SHUT) == day.hours().size());
+        String shut = days(day -> day.hoursOf(Word.OPEN) == 0
+                && 2 * day.hoursOf(Word.SHUT) > day.hours().size());
         if (open.isEmpty() && shut.isEmpty()) {
             return "Doors: no need to open them";
         }
         return "Doors: "
                 + (open.isEmpty() ? "" : "open " + open)
                 + (open.isEmpty() || shut.isEmpty() ? "" : "; ")
-                + (shut.isEmpty() ? "" : "shut all " + shut);
+                + (shut.isEmpty() ? "" : "shut " + shut);
     }
 
     private String days(Predicate<DoorDay> which) {
@@ -60,7 +61,9 @@ public final class DoorWords {
                 .allMatch(night -> DayWords.night(night).equals("SHUT"));
         for (int i = 0; i < findings.days().size(); i++) {
             DayWords day = new DayWords(findings.days().get(i));
-            String night = shutNights ? "" : "; night " + DayWords.night(findings.nights().get(i));
+            String night = shutNights
+                    ? ""
+                    : "; night " + DayWords.night(findings.nights().get(i));
             lines.add(day.weekday() + " " + day.date() + ": " + day.blocks() + night + ". " + day.why());
         }
         lines.add((shutNights ? "Nights: shut. " : "") + "Where it makes no difference leave them as they stand.");
@@ -68,8 +71,7 @@ public final class DoorWords {
         lines.add(worth());
         findings.waits().ifPresent(coat -> lines.add(ready(coat)));
         lines.add("Look first: rain is not in the plan. Rain blowing in, or mild mist: shut.");
-        lines.add("Care: "
-                + findings.cautions().stream().map(Caution::brief).collect(Collectors.joining(" ")));
+        lines.add("Care: " + findings.cautions().stream().map(Caution::brief).collect(Collectors.joining(" ")));
         return lines;
     }
 

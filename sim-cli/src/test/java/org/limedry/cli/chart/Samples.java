@@ -38,6 +38,7 @@ final class Samples {
         charts.put("plots, named lines", PlotsSamples.lines());
         charts.put("plots, found against expected", PlotsSamples.dots());
         charts.put("plots, tiny and huge numbers", PlotsSamples.extremes());
+        charts.put("doors, a week", DoorsSamples.week());
         return charts;
     }
 }
