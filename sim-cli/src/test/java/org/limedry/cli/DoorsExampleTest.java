@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -38,7 +39,7 @@ final class DoorsExampleTest {
             Matcher block = SHOWN.matcher(Files.readString(PAGE));
             String fresh = "<!-- doors:output -->\n```text\n" + answer + "```\n";
             Files.writeString(PAGE, block.replaceFirst(Matcher.quoteReplacement(fresh)));
-            Files.copy(folder.resolve("doors.svg"), CHART, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            Files.copy(folder.resolve("doors.svg"), CHART, StandardCopyOption.REPLACE_EXISTING);
         }
         Matcher shown = SHOWN.matcher(Files.readString(PAGE));
         assertTrue(shown.find(), "docs/doors.md must have a block after <!-- doors:output -->");
@@ -47,7 +48,8 @@ final class DoorsExampleTest {
     }
 
     private static String story(Path svg) throws IOException {
-        Matcher story = Pattern.compile("<desc[^>]*>(.*?)</desc>", Pattern.DOTALL).matcher(Files.readString(svg));
+        Matcher story =
+                Pattern.compile("<desc[^>]*>(.*?)</desc>", Pattern.DOTALL).matcher(Files.readString(svg));
         return story.find() ? story.group(1) : "no story";
     }
 }

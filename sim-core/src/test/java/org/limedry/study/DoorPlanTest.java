@@ -113,7 +113,7 @@ final class DoorPlanTest {
     // EXACT: the plan is made of hours whose worth is known. It may lose what hours within error and hours joined to
     // their
     // neighbours are worth, and no more. Tolerance: 0.3 kg and a tenth, for what one day does to the next.
-    @Property(tries = 40, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 10, shrinking = ShrinkingMode.OFF)
     void plan_inAnyWeather_doesNoWorseThanOpenOrShut(@ForAll @LongRange(min = 0, max = 100_000) long number) {
         DoorPlan plan = plan(DoorSite.random(number).question(3, SensorErrors.ordinary(), false));
 

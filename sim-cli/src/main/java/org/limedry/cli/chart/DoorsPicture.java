@@ -35,7 +35,8 @@ final class DoorsPicture implements Picture {
     private record Columns(double stripLeft, double stripWidth, double whyLeft, double whyWidth) {}
 
     /** A day as laid out. */
-    private record Row(DoorsChart.Day day, double top, double stripTop, double stripHeight, Paragraph why) {}
+    private record Row(
+            DoorsChart.Day day, double top, double stripTop, double stripHeight, Paragraph night, Paragraph why) {}
 
     DoorsPicture(DoorsChart chart, Size size) {
         this.chart = chart;
@@ -65,8 +66,10 @@ final class DoorsPicture implements Picture {
     private Row row(DoorsChart.Day day, double top) {
         Paragraph why = Paragraph.wrapped(Text.plain(day.why(), size.pick(16, 15)), columns.whyWidth());
         double stripTop = top + size.pick(0.0, weekday(day).heightPx() + HEAD_GAP_PX);
-        double height = size.pick(Math.max(LEAST_STRIP_PX, why.heightPx()), 52.0);
-        return new Row(day, top, stripTop, height, why);
+        Paragraph night =
+                Paragraph.wrapped(Text.bold(day.night(), 18), WIDE_WHY_LEFT_PX - WIDE_NIGHT_LEFT_PX - HEAD_GAP_PX);
+        double height = size.pick(Math.max(LEAST_STRIP_PX, Math.max(why.heightPx(), night.heightPx())), 52.0);
+        return new Row(day, top, stripTop, height, night, why);
     }
 
     @Override
@@ -147,9 +150,8 @@ final class DoorsPicture implements Picture {
         double middle = row.stripTop() + 0.5 * row.stripHeight();
         canvas.text(weekday, 0, middle, Align.START);
         canvas.text(Text.plain(row.day().date(), 17), 0, middle + 22, Align.START);
-        Paragraph night = Paragraph.wrapped(
-                Text.bold(row.day().night(), 18), WIDE_WHY_LEFT_PX - WIDE_NIGHT_LEFT_PX - HEAD_GAP_PX);
-        canvas.paragraph(night, WIDE_NIGHT_LEFT_PX, middle - 0.5 * night.heightPx(), Align.START);
+        canvas.paragraph(
+                row.night(), WIDE_NIGHT_LEFT_PX, middle - 0.5 * row.night().heightPx(), Align.START);
     }
 
     private void drawBlock(Canvas canvas, Row row, DoorsChart.Block block) {

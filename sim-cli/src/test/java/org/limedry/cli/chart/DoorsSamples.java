@@ -13,6 +13,8 @@ final class DoorsSamples {
     private static final int LAST = 20;
     private static final List<String> WEEKDAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
 
+    private static final List<Word> WORDS = List.of(Word.values());
+
     private DoorsSamples() {}
 
     static DoorsChart week() {
@@ -53,7 +55,7 @@ final class DoorsSamples {
             int hour = FIRST;
             while (hour < LAST) {
                 int end = Math.min(LAST, hour + 1 + random.nextInt(14));
-                blocks.add(new Block(hour, end, Word.values()[random.nextInt(3)]));
+                blocks.add(new Block(hour, end, WORDS.get(random.nextInt(WORDS.size()))));
                 hour = end;
             }
             String night = random.nextBoolean() ? "SHUT + cover, heater off" : "OPEN";
