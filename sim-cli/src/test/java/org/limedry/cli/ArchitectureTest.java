@@ -12,7 +12,9 @@ import com.tngtech.archunit.lang.ArchRule;
 @AnalyzeClasses(packages = "org.limedry.cli", importOptions = ImportOption.DoNotIncludeTests.class)
 final class ArchitectureTest {
     /** One package for each question that a command asks of a site; none uses another. */
-    private static final String[] QUESTIONS = {"org.limedry.cli.doors..", "org.limedry.cli.odds..", "org.limedry.cli.options.."};
+    private static final String[] QUESTIONS = {
+        "org.limedry.cli.doors..", "org.limedry.cli.odds..", "org.limedry.cli.options.."
+    };
 
     @ArchTest
     static final ArchRule EACH_FLOOR_USES_ONLY_THOSE_BELOW = layeredArchitecture()

@@ -15,6 +15,14 @@ public final class Commands {
 
     /** Returns a new instance of each command. */
     public static List<Callable<Integer>> all() {
-        return List.of(new RunCommand(), new DoorsCommand(), new OptionsCommand(), new OddsCommand(), new NewCommand(), new AirCommand(), new CheckCommand(), new SchemaCommand());
+        return List.of(
+                new RunCommand(),
+                new DoorsCommand(),
+                new OptionsCommand(),
+                new OddsCommand(),
+                new NewCommand(),
+                new AirCommand(),
+                new CheckCommand(),
+                new SchemaCommand());
     }
 }
