@@ -54,6 +54,31 @@ public record Schedule(List<Span> spans) {
         return false;
     }
 
+    /**
+     * Returns this schedule with other times between two instants.
+     *
+     * @param from first instant to be changed
+     * @param until first instant after it; later than {@code from}
+     * @param inside when it is on in between; what lies outside is cut off
+     */
+    public Schedule between(Instant from, Instant until, Schedule inside) {
+        List<Span> result = new ArrayList<>();
+        cut(Instant.MIN, from, result);
+        inside.cut(from, until, result);
+        cut(until, Instant.MAX, result);
+        return new Schedule(result);
+    }
+
+    private void cut(Instant from, Instant until, List<Span> to) {
+        for (Span span : spans) {
+            Instant start = later(span.from(), from);
+            Instant end = span.until().isBefore(until) ? span.until() : until;
+            if (start.isBefore(end)) {
+                to.add(new Span(start, end));
+            }
+        }
+    }
+
     private static List<Span> joined(List<Span> spans) {
         List<Span> sorted = new ArrayList<>(spans);
         sorted.sort(Comparator.comparing(Span::from));

@@ -57,6 +57,17 @@ public record Scenario(
         return new Scenario(site, from, until, outdoors, courses, rooms, walls, coats, rule, handTests, physics, other);
     }
 
+    /** Returns this scenario in other weather, which must cover the run. */
+    public Scenario with(Outdoors other) {
+        return new Scenario(site, from, until, other, courses, rooms, walls, coats, rule, handTests, physics, accuracy);
+    }
+
+    /** Returns this scenario with another end. */
+    public Scenario endingAt(Instant other) {
+        return new Scenario(
+                site, from, other, outdoors, courses, rooms, walls, coats, rule, handTests, physics, accuracy);
+    }
+
     /** Returns this scenario with other openings and plant: the same rooms by name, in the same order. */
     public Scenario withRooms(List<RoomPlan> others) {
         return new Scenario(

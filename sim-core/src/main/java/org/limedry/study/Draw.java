@@ -1,5 +1,6 @@
 package org.limedry.study;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,6 +20,13 @@ public record Draw(Map<String, Double> quantiles) {
     /** Returns the draw with every unknown at its likely value. */
     public static Draw likely() {
         return new Draw(Map.of());
+    }
+
+    /** Returns this draw with one unknown at its likely value. */
+    public Draw without(String key) {
+        Map<String, Double> others = new HashMap<>(quantiles);
+        others.remove(key);
+        return new Draw(others);
     }
 
     /** Returns the quantile of {@code key}; one half is the likely value. */

@@ -23,14 +23,21 @@ public record EnsembleResult(Outcome likely, List<Member> members, List<ReadyRan
      * @param ending how it ended
      * @param coats its coats, in the order of the scenario
      * @param account its water account, whole site
+     * @param roomAccounts its water account, room by room in the order of the scenario
      */
-    public record Member(Draw draw, Outcome.Ending ending, List<Outcome.CoatResult> coats, WaterAccount account) {
+    public record Member(
+            Draw draw,
+            Outcome.Ending ending,
+            List<Outcome.CoatResult> coats,
+            WaterAccount account,
+            List<Outcome.RoomAccount> roomAccounts) {
         public Member {
             coats = List.copyOf(coats);
+            roomAccounts = List.copyOf(roomAccounts);
         }
 
         static Member of(Draw draw, Outcome outcome) {
-            return new Member(draw, outcome.ending(), outcome.coats(), outcome.account());
+            return new Member(draw, outcome.ending(), outcome.coats(), outcome.account(), outcome.roomAccounts());
         }
     }
 

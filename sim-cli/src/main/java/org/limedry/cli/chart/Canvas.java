@@ -72,8 +72,11 @@ final class Canvas {
 
     /** Draws a text. */
     void text(Text text, double x, double baseline, Align align) {
-        double left = align.left(x, text.widthPx());
-        g2.setColor(Ink.BLACK);
+        text(text, align.left(x, text.widthPx()), baseline, Ink.BLACK);
+    }
+
+    private void text(Text text, double left, double baseline, Color color) {
+        g2.setColor(color);
         lettering.draw(g2, text, left, baseline);
         texts.add(new TextBox(text, text.box(left, baseline)));
     }
@@ -108,10 +111,15 @@ final class Canvas {
 
     /** Draws lines of text from their top left corner. */
     void paragraph(Paragraph paragraph, double left, double top, Align align) {
-        double baseline = top + paragraph.lines().get(0).ascentPx();
-        double x = align.place(left, paragraph.widthPx());
+        paragraph(paragraph, new Point2D.Double(left, top), align, Ink.BLACK);
+    }
+
+    /** Draws lines of text in another colour, from their top left corner. */
+    void paragraph(Paragraph paragraph, Point2D topLeft, Align align, Color color) {
+        double baseline = topLeft.getY() + paragraph.lines().get(0).ascentPx();
+        double x = align.place(topLeft.getX(), paragraph.widthPx());
         for (Text line : paragraph.lines()) {
-            text(line, x, baseline, align);
+            text(line, align.left(x, line.widthPx()), baseline, color);
             baseline += paragraph.pitchPx();
         }
     }

@@ -12,7 +12,9 @@ interface Picture {
     void draw(Canvas canvas);
 
     static Picture of(Chart chart, Size size) {
-        if (chart instanceof DryingChart drying) {
+        if (chart instanceof DoorsChart doors) {
+            return new DoorsPicture(doors, size);
+        } else if (chart instanceof DryingChart drying) {
             return new DryingPicture(drying, size);
         } else if (chart instanceof WallAndDewPointChart wall) {
             return new WallPicture(wall, size);

@@ -7,13 +7,11 @@ final class TitledPicture implements Picture {
     private static final double MARGIN_PX = 12;
 
     private final Picture picture;
-    private final Size size;
     private final Paragraph title;
 
     TitledPicture(Chart chart, Size size) {
         this.picture = Picture.of(chart, size);
-        this.size = size;
-        this.title = Paragraph.wrapped(Text.bold(chart.title(), size.headPx() + 2), size.widthPx());
+        this.title = Paragraph.wrapped(Text.bold(chart.title(), size.headPx() + 2), picture.widthPx());
     }
 
     private double titlePx() {
@@ -22,7 +20,7 @@ final class TitledPicture implements Picture {
 
     @Override
     public double widthPx() {
-        return size.widthPx() + 2 * MARGIN_PX;
+        return picture.widthPx() + 2 * MARGIN_PX;
     }
 
     @Override

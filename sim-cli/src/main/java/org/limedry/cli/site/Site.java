@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.limedry.air.StandardAtmosphere;
 import org.limedry.cli.site.schema.Entry;
+import org.limedry.climate.Shelter;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherRecord;
 import org.limedry.climate.WeatherSeries;
@@ -88,6 +89,11 @@ public final class Site {
     /** Returns the bucket in which a report counts water, litres. */
     public double bucketLitres() {
         return parts.entry().get(SiteKeys.BUCKET_LITRES);
+    }
+
+    /** Returns how much of the wind reaches the building. */
+    public Shelter shelter() {
+        return parts.entry().get(SiteKeys.PLACE).get(SiteKeys.SHELTER);
     }
 
     /** Returns the air temperature below which no coat is laid when ready, C. */

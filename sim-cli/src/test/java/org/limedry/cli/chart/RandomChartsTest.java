@@ -119,6 +119,13 @@ final class RandomChartsTest {
         return terms;
     }
 
+    @Property(tries = 60)
+    void doors_anyWeek_textsStandClear(@ForAll long seed) {
+        Random random = new Random(seed);
+
+        assertClear(DoorsSamples.random(random, words(random)));
+    }
+
     private static String words(Random random) {
         StringBuilder words = new StringBuilder(WORDS.get(random.nextInt(WORDS.size())));
         int more = random.nextInt(8);

@@ -48,6 +48,7 @@ final class Samples {
         charts.put("seasons, never ready", ProgrammeSamples.never());
         charts.put("programme, winter and summer", ProgrammeSamples.winterAndSummer());
         charts.put("programme, nasty", ProgrammeSamples.nasty());
+        charts.put("doors, a week", DoorsSamples.week());
         return charts;
     }
 }
