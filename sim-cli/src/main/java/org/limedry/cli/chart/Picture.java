@@ -18,6 +18,8 @@ interface Picture {
             return new WallPicture(wall, size);
         } else if (chart instanceof WaterAccountChart account) {
             return size == Size.WIDE ? new AccountBars(account.shown()) : new AccountSteps(account.shown());
+        } else if (chart instanceof DelayChart delay) {
+            return new DelayPicture(delay, size);
         }
         throw new AssertionError(chart);
     }

@@ -121,6 +121,17 @@ public final class Site {
         return words;
     }
 
+    /**
+     * Returns how wet a listed wall is as the run begins: "damp", "as measured".
+     *
+     * @param planName name of a wall in a scenario
+     */
+    public String wetnessOf(String planName) {
+        return parts.faces().named(planName).build() instanceof WallSpec.Wall wall
+                ? wall.wetness().words()
+                : "not known";
+    }
+
     /** Returns the names of the rooms in the order of the file. */
     public List<String> rooms() {
         return List.copyOf(parts.rooms().keySet());
