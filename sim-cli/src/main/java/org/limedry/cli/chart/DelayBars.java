@@ -20,8 +20,10 @@ record DelayBars(List<Row> rows, double left, double right, double bottom) {
     private static final List<Fill> FILLS =
             List.of(Fill.HEAVY, Fill.LIGHT, Fill.CROSS, Fill.DOTS, Fill.GREY, Fill.WHITE);
     private static final double BAR_PX = 18;
-    private static final double WIDE_ROW_PX = 25;
-    private static final double NARROW_ROW_PX = 44;
+    private static final double ROW_PX = 25;
+    private static final double WORDS_PX = 18;
+    private static final double BETWEEN_PX = 5;
+    private static final int SMALLEST_PX = 13;
     private static final double GAP_PX = 8;
     private static final double SECONDS_PER_DAY = 86_400.0;
 
@@ -43,38 +45,49 @@ record DelayBars(List<Row> rows, double left, double right, double bottom) {
             Instant next = at.plus(Duration.ofSeconds(Math.round(cause.days() * SECONDS_PER_DAY)));
             double from = Math.min(times.x(at), times.x(next));
             double to = Math.max(times.x(at), times.x(next));
-            double barTop = size == Size.WIDE ? y : y + NARROW_ROW_PX - WIDE_ROW_PX;
-            Rectangle2D bar = new Rectangle2D.Double(from, barTop, to - from, BAR_PX);
             Fill fill = FILLS.get(rows.size() % FILLS.size());
-            rows.add(size == Size.WIDE ? wide(cause, bar, fill) : narrow(cause, bar, fill, y));
+            Row row = row(cause, new Rectangle2D.Double(from, y, to - from, BAR_PX), fill, size);
+            rows.add(row);
             left = Math.min(left, from);
             right = Math.max(right, to);
             at = next;
-            y += size.pick(WIDE_ROW_PX, NARROW_ROW_PX);
+            y = row.bar().getMinY() + ROW_PX;
         }
         return new DelayBars(rows, left, right, y);
     }
 
-    /** Words and figure together on the side of the bar with more room. */
-    private static Row wide(Cause cause, Rectangle2D bar, Fill fill) {
-        double widthPx = Size.WIDE.widthPx();
-        boolean before = bar.getMinX() > widthPx - bar.getMaxX();
-        double room = (before ? bar.getMinX() : widthPx - bar.getMaxX()) - GAP_PX - 2;
-        Text figure = Text.bold(cause.figure(), Size.WIDE.textPx());
-        Text words = Text.plain(cause.words() + ": ", Size.WIDE.textPx()).cutTo(room - figure.widthPx() - GAP_PX);
-        double width = words.widthPx() + GAP_PX / 2 + figure.widthPx();
+    /** In one line inside the bar or beside it, where there is room; else with the words over the bar. */
+    private static Row row(Cause cause, Rectangle2D bar, Fill fill, Size size) {
+        Text figure = Text.bold(cause.figure(), size.textPx());
+        Text words = Text.plain(cause.words() + ":", size.textPx());
+        double width = words.widthPx() + BETWEEN_PX + figure.widthPx();
+        boolean before = bar.getMinX() > size.widthPx() - bar.getMaxX();
+        double besidePx = Math.max(bar.getMinX(), size.widthPx() - bar.getMaxX()) - GAP_PX - 2;
+        if (width > Math.max(besidePx, bar.getWidth() - 2 * GAP_PX)) {
+            return overBar(cause, bar, fill, size);
+        }
         double x = before ? bar.getMinX() - GAP_PX - width : bar.getMaxX() + GAP_PX;
-        double baseline = bar.getCenterY() + figure.ascentPx() - figure.heightPx() / 2;
-        return new Row(bar, fill, words, x, baseline, figure, x + words.widthPx() + GAP_PX / 2);
+        double left = width <= bar.getWidth() - 2 * GAP_PX ? bar.getMinX() + GAP_PX : x;
+        double baseline = bar.getCenterY() + words.ascentPx() - words.heightPx() / 2;
+        return new Row(bar, fill, words, left, baseline, figure, left + words.widthPx() + BETWEEN_PX);
     }
 
-    /** Words over the bar, the figure beside it. */
-    private static Row narrow(Cause cause, Rectangle2D bar, Fill fill, double top) {
-        Text figure = Text.bold(cause.figure(), Size.NARROW.textPx());
-        Text words = Text.plain(cause.words(), 13).cutTo(Size.NARROW.widthPx());
-        boolean before = bar.getMinX() > Size.NARROW.widthPx() - bar.getMaxX();
-        double x = before ? bar.getMinX() - GAP_PX - figure.widthPx() : bar.getMaxX() + GAP_PX;
-        return new Row(bar, fill, words, 0, top + words.ascentPx() + 2, figure, x);
+    private static Row overBar(Cause cause, Rectangle2D bar, Fill fill, Size size) {
+        Text figure = Text.bold(cause.figure(), size.textPx());
+        Text words = Text.plain(cause.words(), size.textPx());
+        Text fitting = words.widthPx() <= size.widthPx() ? words : smaller(cause, size);
+        double left = Math.max(0, Math.min(bar.getMinX(), size.widthPx() - fitting.widthPx()));
+        Rectangle2D lower = new Rectangle2D.Double(bar.getX(), bar.getY() + WORDS_PX, bar.getWidth(), bar.getHeight());
+        boolean inside = figure.widthPx() <= bar.getWidth() - 2 * GAP_PX;
+        boolean before = bar.getMinX() > size.widthPx() - bar.getMaxX();
+        double beside = before ? bar.getMinX() - GAP_PX - figure.widthPx() : bar.getMaxX() + GAP_PX;
+        double x = inside ? bar.getCenterX() - figure.widthPx() / 2 : beside;
+        return new Row(lower, fill, fitting, left, bar.getY() + words.ascentPx(), figure, x);
+    }
+
+    /** The smallest type is for a line that would else be cut. */
+    private static Text smaller(Cause cause, Size size) {
+        return Text.plain(cause.words(), size.pick(size.textPx(), SMALLEST_PX)).cutTo(size.widthPx());
     }
 
     void draw(Canvas canvas) {

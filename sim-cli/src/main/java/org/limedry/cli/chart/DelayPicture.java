@@ -1,6 +1,5 @@
 package org.limedry.cli.chart;
 
-import java.awt.BasicStroke;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -70,9 +69,9 @@ final class DelayPicture implements Picture {
         List<Point2D> planned = plot.addLine(values(chart.planned()), Ink.dashed(2.4, 8f, 5f));
         List<Point2D> actual = plot.addLine(values(chart.actual()), Ink.line(3.2));
         plot.draw(canvas, size);
+        frame(canvas);
         MonthTick.draw(canvas, times, plot.area().getMaxY(), size);
         canvas.text(Text.plain(chart.axis(), size.textPx()).cutTo(size.widthPx()), 0, TITLE_BASELINE_PX, Align.START);
-        frame(canvas);
         double headingBaseline = plot.area().getMaxY() + MONTHS_PX + HEADING_PX - 9;
         centred(canvas, chart.heading(), headingBaseline);
         bars.draw(canvas);
@@ -80,13 +79,17 @@ final class DelayPicture implements Picture {
         names(canvas, planned, actual);
     }
 
-    /** Dotted lines from both marks down to the bars. */
     private void frame(Canvas canvas) {
-        BasicStroke dotted = Ink.dashed(1.2, 2f, 3f);
-        Stream.of(chart.planned(), chart.actual())
-                .flatMap(side -> side.ready().stream())
-                .map(times::x)
-                .forEach(x -> canvas.line(new Line2D.Double(x, PLOT_TOP_PX, x, bars.bottom()), dotted));
+        frameLines().forEach(line -> canvas.line(line, Ink.dashed(1.2, 2f, 3f)));
+    }
+
+    /** Returns the lines from both marks down to the last bar. */
+    private List<Line2D> frameLines() {
+        return Stream.of(chart.planned(), chart.actual())
+                .filter(side -> side.ready().isPresent())
+                .map(this::mark)
+                .<Line2D>map(mark -> new Line2D.Double(mark.getX(), mark.getY(), mark.getX(), bars.bottom()))
+                .toList();
     }
 
     private void centred(Canvas canvas, String words, double baseline) {
@@ -100,6 +103,7 @@ final class DelayPicture implements Picture {
         LabelPlacer placer = new LabelPlacer(canvas, room());
         placer.avoid(chart.planned(), TimePanel.pieces(planned));
         placer.avoid(chart.actual(), TimePanel.pieces(actual));
+        placer.avoid("frame", frameLines());
         Point2D plannedEnd = mark(chart.planned());
         Point2D actualEnd = mark(chart.actual());
         Diamond.draw(canvas, plannedEnd, Ink.PAPER);

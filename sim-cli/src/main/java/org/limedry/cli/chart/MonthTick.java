@@ -35,7 +35,7 @@ final class MonthTick {
                     scale.timeline().clamp(start(scale.timeline(), months.get(i).plusMonths(1))));
             Text text = name(months.get(i), size);
             if (right - left > text.widthPx()) {
-                canvas.text(text, (left + right) / 2, y + WORDS_BELOW_PX, Align.MIDDLE);
+                canvas.boxed(text, (left + right) / 2, y + WORDS_BELOW_PX, Align.MIDDLE);
             }
         }
     }

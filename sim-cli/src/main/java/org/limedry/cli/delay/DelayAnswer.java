@@ -54,7 +54,12 @@ public final class DelayAnswer {
         String range = told.range()
                 .map(ends -> ", 3 in 5 runs from " + Figures.whole(ends.low()) + " to " + Figures.whole(ends.high()))
                 .orElse("");
-        return String.format(Locale.ROOT, "%5s days  %s%s", Figures.whole(told.shown()), told.words(), range);
+        return String.format(
+                Locale.ROOT, "%5s %-5s %s%s", Figures.whole(told.shown()), unit(told), told.words(), range);
+    }
+
+    private static String unit(Told told) {
+        return Math.abs(told.shown()) == 1 ? "day" : "days";
     }
 
     /** Returns how the days were shared out, in one plain line. */

@@ -91,30 +91,39 @@ record DelayFacts(DelayRuns runs, JobSide planned, JobSide actual, double planne
     }
 
     private String machines() {
-        Optional<LocalDate> agreed = heatFrom(planned);
-        Optional<LocalDate> came = heatFrom(actual);
+        Optional<LocalDate> agreed = heatFrom(planned, planned.scenario().until());
+        Optional<LocalDate> came = heatFrom(actual, actual.end());
         if (agreed.isPresent() && came.isEmpty()) {
-            return "No heat; agreed from " + dates().brief(agreed.get());
+            return "No heat before ready; agreed from " + dates().brief(agreed.get());
         }
         return agreed.isPresent() && came.isPresent() && !agreed.equals(came)
                 ? "Heat from " + dates().brief(came.get()) + ", not " + dates().brief(agreed.get())
                 : "Heat and machines not as agreed";
     }
 
-    /** Returns the first day of heat in the room by the calendar, if heat came before the plaster was ready. */
-    static Optional<LocalDate> heatFrom(JobSide side) {
+    /** Returns the first day of heat in the room by the calendar, if it came before an instant. */
+    private static Optional<LocalDate> heatFrom(JobSide side, Instant before) {
         return side.machines().stream()
                 .filter(Plant.Heater.class::isInstance)
                 .map(JobSide::firstOn)
-                .filter(at -> at.isBefore(side.end()))
+                .filter(at -> at.isBefore(before))
                 .min(Instant::compareTo)
                 .map(side::day);
     }
 
-    /** Returns the machines of a side that ran before its plaster was ready: "electric heater from 30 Nov". */
-    static String machines(JobSide side) {
+    /** Returns the machines that were agreed, whether or not the plan was done before they came. */
+    String plannedMachines() {
+        return machines(planned, planned.scenario().until());
+    }
+
+    /** Returns the machines that ran before the plaster was ready. */
+    String actualMachines() {
+        return machines(actual, actual.end());
+    }
+
+    private static String machines(JobSide side, Instant before) {
         List<String> words = side.machines().stream()
-                .filter(plant -> JobSide.firstOn(plant).isBefore(side.end()))
+                .filter(plant -> JobSide.firstOn(plant).isBefore(before))
                 .map(plant -> plant.name() + from(side, JobSide.firstOn(plant)))
                 .toList();
         return words.isEmpty() ? "none" : String.join("; ", words);

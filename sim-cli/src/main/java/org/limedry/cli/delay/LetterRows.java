@@ -75,7 +75,7 @@ final class LetterRows {
                 difference(facts.plannedDoorHours(), facts.actualDoorHours()),
                 Kind.NEEDED));
         if (story.runs().causes().contains(PlannedJob.Cause.PLANT)) {
-            words("Heat and machines", DelayFacts.machines(story.planned()), DelayFacts.machines(story.actual()));
+            words("Heat and machines", facts.plannedMachines(), facts.actualMachines());
         }
         if (story.runs().causes().contains(PlannedJob.Cause.WALL)) {
             words(
