@@ -5,7 +5,8 @@ import org.limedry.units.Check;
 /** Something that {@link Charts} can draw: one message, told by its title. */
 <<<<<<< HEAD
 <<<<<<< HEAD
-public sealed interface Chart permits ChancesChart, DoorsChart, DryingChart, PlotsChart, ProgrammeChart, RankChart, ReadingsChart, SavedChart, SeasonsChart, WallAndDewPointChart, WaterAccountChart {
+<<<<<<< HEAD
+public sealed interface Chart permits ChancesChart, DelayChart, DoorsChart, DryingChart, PlotsChart, ProgrammeChart, RankChart, ReadingsChart, SavedChart, SeasonsChart, WallAndDewPointChart, WaterAccountChart {
     /** Returns what tells this chart from the others on its page; small letters, digits and hyphens. */
     String id();
 

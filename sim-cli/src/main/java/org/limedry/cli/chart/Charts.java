@@ -65,6 +65,18 @@ public final class Charts {
         return encoded(image);
     }
 
+    /** Returns the height of the chart without its title, px. */
+    public static double heightPx(Chart chart, Size size) {
+        return Picture.of(chart, size).heightPx();
+    }
+
+    /** Draws the chart without its title, letters as text in {@link java.awt.Font#SANS_SERIF}, at 0, 0. */
+    public static void draw(Chart chart, Size size, Graphics2D g2) {
+        // JFreeChart reads this hint and puts it back, which fails if there is none.
+        g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_DEFAULT);
+        Picture.of(chart, size).draw(new Canvas(g2, Lettering.asText()));
+    }
+
     private static byte[] encoded(BufferedImage image) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

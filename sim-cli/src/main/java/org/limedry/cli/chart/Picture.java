@@ -34,6 +34,8 @@ interface Picture {
             return new SeasonsPicture(seasons, size);
         } else if (chart instanceof ProgrammeChart programme) {
             return new ProgrammePicture(programme, size);
+        } else if (chart instanceof DelayChart delay) {
+            return new DelayPicture(delay, size);
         }
         throw new AssertionError(chart);
     }

@@ -1,5 +1,6 @@
 package org.limedry.cli.site;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.limedry.cli.site.schema.Block;
@@ -74,6 +75,10 @@ final class RoomKeys {
                     "plant", new ListShape<>(PlantKeys.SHAPE, 0), "what is brought in")
             .plainly(List.of(), "none");
 
+    static final Key<LocalDate> RELEASED = Key.optional(
+                    "released", Words.date(), "day on which the room was handed over; for a delay only")
+            .workedOut("the day on which its first coat was laid");
+
     static final Block BLOCK = Block.of(
                     SIZE,
                     VOLUME_M3,
@@ -85,7 +90,8 @@ final class RoomKeys {
                     WALLS,
                     PLANT,
                     START_CELSIUS,
-                    START_RH)
+                    START_RH,
+                    RELEASED)
             .needingOneOf(List.of(List.of(SIZE), List.of(VOLUME_M3, FLOOR_AREA_M2)));
 
     private RoomKeys() {}

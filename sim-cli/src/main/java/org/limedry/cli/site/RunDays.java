@@ -21,7 +21,7 @@ record RunDays(ZoneId zone, LocalDate first, LocalDate last) {
     static final LocalTime START_OF_WORK = LocalTime.of(8, 0);
 
     private static final int USUAL_DAYS = 90;
-    private static final int MOST_DAYS = 1100;
+    static final int MOST_DAYS = 1100;
 
     /** Returns the days of a site, or reports what is wrong with them. */
     static Optional<RunDays> of(Entry site, ZoneId zone) {

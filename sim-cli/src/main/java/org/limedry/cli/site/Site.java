@@ -47,6 +47,7 @@ public final class Site {
     private final SiteParts parts;
     private final Materials materials;
     private final int movedDays;
+    private final Optional<PlannedJob> planned;
     private final Guesses guesses;
     private final List<Uncertain> uncertain;
     private final List<Assumption> assumptions;
@@ -55,7 +56,16 @@ public final class Site {
         this(parts, materials, 0);
     }
 
+    Site(SiteParts parts, Materials materials, PlannedJob planned) {
+        this(parts, materials, 0, Optional.of(planned));
+    }
+
     private Site(SiteParts parts, Materials materials, int movedDays) {
+        this(parts, materials, movedDays, Optional.empty());
+    }
+
+    private Site(SiteParts parts, Materials materials, int movedDays, Optional<PlannedJob> planned) {
+        this.planned = planned;
         this.parts = parts;
         this.materials = materials;
         this.movedDays = movedDays;
@@ -143,6 +153,15 @@ public final class Site {
                 .given(SiteKeys.GANGS)
                 .map(gangs -> gangs.stream().map(GangKeys::plan).toList())
                 .orElseGet(() -> List.of(GangKeys.usual()));
+    /**
+     * Returns how wet a listed wall is as the run begins: "damp", "as measured".
+     *
+     * @param planName name of a wall in a scenario
+     */
+    public String wetnessOf(String planName) {
+        return parts.faces().named(planName).build() instanceof WallSpec.Wall wall
+                ? wall.wetness().words()
+                : "not known";
     }
 
     /** Returns the names of the rooms in the order of the file. */
@@ -206,6 +225,11 @@ public final class Site {
     /** Returns the days by which the job was moved: a date of its runs stands for one that is as many days later. */
     public int movedDays() {
         return movedDays;
+    }
+
+    /** Returns both sides of the job, if the file says what had been agreed. */
+    public Optional<PlannedJob> planned() {
+        return planned;
     }
 
     /** Returns what nobody can know, at most twelve, those that move the dates most first. */

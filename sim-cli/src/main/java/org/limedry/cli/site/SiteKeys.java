@@ -13,6 +13,7 @@ import org.limedry.cli.site.schema.Key;
 import org.limedry.cli.site.schema.ListShape;
 import org.limedry.cli.site.schema.Named;
 import org.limedry.cli.site.schema.NumberShape;
+import org.limedry.cli.site.schema.Shape;
 import org.limedry.cli.site.schema.TextShape;
 import org.limedry.cli.site.schema.WordShape;
 import org.limedry.climate.Shelter;
@@ -24,12 +25,13 @@ final class SiteKeys {
 
     static final Key<String> SITE = Key.needed("site", TextShape.free(), "what you call the job");
 
+    static final Shape<String> WEATHER_NAME = new TextShape<>(
+            String.join(" / ", WeatherYear.names()) + " / a file that ends in .csv",
+            "^(" + String.join("|", WeatherYear.names()) + "|.+\\.csv)$",
+            SiteKeys::weather);
     static final Key<String> WEATHER = Key.needed(
             "weather",
-            new TextShape<>(
-                    String.join(" / ", WeatherYear.names()) + " / a file that ends in .csv",
-                    "^(" + String.join("|", WeatherYear.names()) + "|.+\\.csv)$",
-                    SiteKeys::weather),
+            WEATHER_NAME,
             "a shipped weather year, or a file of your own beside this one; its dates serve any year");
     static final Key<ZoneId> TIME_ZONE = Key.optional(
                     "timeZone", Words.zone(), "clock by which all times here are told")
@@ -88,6 +90,18 @@ final class SiteKeys {
             .plainly(Map.of(), "none");
     static final Key<Entry> ASSUME =
             Key.optional("assume", AssumeKeys.BLOCK, "other values for what nobody can know, or none");
+    static final Key<Entry> PLANNED = Key.optional(
+                    "planned",
+                    PlannedKeys.BLOCK,
+                    "what had been agreed, where the job went another way; the rest of the file is what happened")
+            .workedOut("no delay is told");
+    static final Key<List<Entry>> STEPS = Key.optional("steps", DelayKeys.STEPS, "what was done to lose less time")
+            .plainly(List.of(), "none");
+    static final Key<List<String>> RECORDS = Key.optional(
+                    "records", new ListShape<>(TextShape.free(), 0), "records kept: diary, door log, logger files")
+            .plainly(List.of(), "none");
+    static final Key<Entry> NORMALS =
+            Key.optional("normals", DelayKeys.NORMALS, "long-run normals of the place, for a delay; none are shipped");
 
     static final Key<List<Entry>> MEASURES = Key.optional(
                     "measures",
@@ -115,6 +129,10 @@ final class SiteKeys {
             ASSUME,
             MEASURES,
             RATES);
+            PLANNED,
+            STEPS,
+            RECORDS,
+            NORMALS);
 
     private SiteKeys() {}
 

@@ -20,6 +20,12 @@ record SiteParts(Entry entry, RunDays days, SiteWeather weather, WallNames names
         return new SiteParts(entry, other, weather, names, faces, library);
     }
 
+    /** Returns another file with the same library. */
+    SiteParts with(Entry other, RunDays otherDays, SiteWeather otherWeather) {
+        WallNames otherNames = WallNames.of(other);
+        return new SiteParts(other, otherDays, otherWeather, otherNames, Faces.of(other, otherNames), library);
+    }
+
     /** Returns the coats in the order of the file. */
     List<Entry> coats() {
         return entry.get(SiteKeys.COATS);

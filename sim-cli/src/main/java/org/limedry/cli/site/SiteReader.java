@@ -75,6 +75,8 @@ public final class SiteReader {
         Mixes.check(entry, library.mortars());
         materials.check();
         new CoatChecks(entry, names, days).run();
+        new PlannedChecks(entry, names).run();
+        Optional<SiteWeather> plannedWeather = weather.flatMap(actual -> plannedWeather(entry, actual));
         if (problems.isEmpty() && weather.isPresent() && days.isPresent()) {
             weather.get().checkReach(entry.get(SiteKeys.PLACE), days.get());
         }
@@ -83,6 +85,22 @@ public final class SiteReader {
         }
         SiteParts parts =
                 new SiteParts(entry, days.orElseThrow(), weather.orElseThrow(), names, Faces.of(entry, names), library);
-        return Optional.of(new Site(parts, materials));
+        if (!entry.isGiven(SiteKeys.PLANNED)) {
+            return Optional.of(new Site(parts, materials));
+        }
+        PlannedJob planned = new PlannedJob(parts, materials, plannedWeather.orElse(parts.weather()));
+        planned.check();
+        return problems.isEmpty() ? Optional.of(new Site(parts, materials, planned)) : Optional.empty();
+    }
+
+    /** Loads the weather on which the plan was made; clock and height are those of the place. */
+    private Optional<SiteWeather> plannedWeather(Entry entry, SiteWeather actual) {
+        return entry.given(SiteKeys.PLANNED)
+                .filter(planned -> planned.given(PlannedKeys.WEATHER).isPresent())
+                .flatMap(planned -> actual.other(
+                        planned.get(PlannedKeys.WEATHER),
+                        entry.get(SiteKeys.PLACE),
+                        planned.at(PlannedKeys.WEATHER),
+                        folder));
     }
 }

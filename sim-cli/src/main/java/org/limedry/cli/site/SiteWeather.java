@@ -66,10 +66,20 @@ record SiteWeather(
             return Optional.empty();
         }
         ZoneId clock = zone.orElse(ZoneOffset.UTC);
-        if (STATION_ZONES.containsKey(weather.get())) {
-            return Optional.of(shipped(weather.get(), place, clock));
-        }
-        return ownFile(weather.get(), place, folder, clock);
+        return load(weather.get(), place, place.at(SiteKeys.WEATHER), clock, folder);
+    }
+
+    private static Optional<SiteWeather> load(String name, Entry place, Place at, ZoneId clock, Path folder) {
+        return STATION_ZONES.containsKey(name)
+                ? Optional.of(shipped(name, place, clock))
+                : ownFile(name, place, at, folder, clock);
+    }
+
+    /** Loads other weather for the same place, or reports at {@code at} what is wrong with it. */
+    Optional<SiteWeather> other(String otherName, Entry place, Place at, Path folder) {
+        return load(otherName, place, at, zone, folder)
+                .map(other ->
+                        new SiteWeather(otherName, other.record, other.quality, other.attribution, zone, altitudeM));
     }
 
     private static SiteWeather shipped(String name, Entry place, ZoneId zone) {
@@ -90,8 +100,7 @@ record SiteWeather(
         return new SiteWeather(name, sound.weather(), sound.quality(), year.attribution(), zone, altitudeM);
     }
 
-    private static Optional<SiteWeather> ownFile(String name, Entry place, Path folder, ZoneId zone) {
-        Place at = place.at(SiteKeys.WEATHER);
+    private static Optional<SiteWeather> ownFile(String name, Entry place, Place at, Path folder, ZoneId zone) {
         Path file;
         try {
             file = folder.resolve(name);

@@ -50,6 +50,16 @@ public final class Entry {
                 .orElseThrow(() -> new IllegalStateException(place.path() + "." + key.name() + " has no value"));
     }
 
+    /** Returns the same group with another value of one key, as if it had been written so. */
+    public <T> Entry with(Key<T> key, T value) {
+        Entry other = new Entry(place, keys);
+        other.values.putAll(values);
+        other.places.putAll(places);
+        other.values.put(key, value);
+        other.places.put(key, at(key));
+        return other;
+    }
+
     /** Tells whether the key was written, well or badly. */
     public boolean isGiven(Key<?> key) {
         return places.containsKey(key);

@@ -1,0 +1,77 @@
+package org.limedry.cli.delay;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import org.limedry.cli.chart.Chart;
+import org.limedry.cli.chart.DelayChart;
+import org.limedry.cli.chart.DelayChart.Cause;
+import org.limedry.cli.chart.DelayChart.Point;
+import org.limedry.cli.chart.DelayChart.Side;
+import org.limedry.cli.chart.Timeline;
+import org.limedry.cli.delay.DelayStory.Told;
+
+/** The chart of a delay. */
+final class DelayCharts {
+    private static final Duration MARGIN = Duration.ofDays(3);
+    private static final double SECONDS_PER_DAY = 86_400.0;
+
+    private DelayCharts() {}
+
+    static Chart of(DelayStory story) {
+        List<Point> planned = story.planned().litres();
+        List<Point> actual = story.actual().litres();
+        List<Cause> causes = story.causes().stream()
+                .map(told -> new Cause(told.words(), DelayWords.days(told.shown()), told.days()))
+                .toList();
+        return new DelayChart(
+                "delay",
+                title(story),
+                timeline(story, planned, actual),
+                "litres in the plaster of the " + story.wallWords(),
+                side(story, story.planned(), "planned", planned),
+                side(story, story.actual(), "actual", actual),
+                story.atLeast() + DelayWords.late(story.days()) + ", by cause",
+                causes,
+                story.sum());
+    }
+
+    /** Returns the message: the largest cause and its days. */
+    static String title(DelayStory story) {
+        Told largest = story.causes().get(0);
+        return Math.abs(largest.shown()) + " of the " + DelayWords.days(Math.abs(story.days())) + ": "
+                + largest.words().substring(0, 1).toLowerCase(Locale.ROOT)
+                + largest.words().substring(1);
+    }
+
+    private static Side side(DelayStory story, JobSide side, String name, List<Point> points) {
+        String ready = side.ready()
+                .map(at -> "ready " + story.dates().brief(side.day(at)))
+                .orElse("not ready by " + story.dates().brief(story.actualReady()));
+        return new Side(
+                name + ": first coat " + story.dates().brief(side.day(side.laid())), points, side.ready(), ready);
+    }
+
+    /** From a little before the first coat to a little after the last bar. */
+    private static Timeline timeline(DelayStory story, List<Point> planned, List<Point> actual) {
+        Instant first = earlier(planned.get(0).at(), actual.get(0).at());
+        Instant last = later(story.planned().end(), story.actual().end());
+        Instant at = story.planned().end();
+        for (Told told : story.causes()) {
+            at = at.plusSeconds(Math.round(told.days() * SECONDS_PER_DAY));
+            first = earlier(first, at);
+            last = later(last, at);
+        }
+        return new Timeline(
+                first.minus(MARGIN), last.plus(MARGIN), story.actual().zone());
+    }
+
+    private static Instant earlier(Instant a, Instant b) {
+        return a.isBefore(b) ? a : b;
+    }
+
+    private static Instant later(Instant a, Instant b) {
+        return a.isAfter(b) ? a : b;
+    }
+}

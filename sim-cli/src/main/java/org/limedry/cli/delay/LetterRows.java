@@ -1,0 +1,119 @@
+package org.limedry.cli.delay;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.limedry.cli.delay.LetterRow.Kind;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.page.Names;
+import org.limedry.cli.site.PlannedJob;
+import org.limedry.simulation.Outcome.CoatResult;
+
+/** Dates and conditions of both sides, row by row. */
+final class LetterRows {
+    private final DelayStory story;
+    private final List<LetterRow> rows = new ArrayList<>();
+
+    private LetterRows(DelayStory story) {
+        this.story = story;
+    }
+
+    static List<LetterRow> of(DelayStory story) {
+        LetterRows rows = new LetterRows(story);
+        rows.released();
+        rows.coats();
+        rows.conditions();
+        rows.drying();
+        return List.copyOf(rows.rows);
+    }
+
+    private void released() {
+        story.facts()
+                .ownRelease()
+                .ifPresent(released -> dates(
+                        "Room released", Optional.of(released.planned()), Optional.of(released.actual()), Kind.NEEDED));
+    }
+
+    private void coats() {
+        List<CoatResult> planned = story.planned().coats();
+        List<CoatResult> actual = story.actual().coats();
+        int last = planned.size() - 1;
+        for (int i = 0; i <= last; i++) {
+            String name = Names.capital(Names.ordinal(i + 1)) + " coat ";
+            boolean ends = i == 0 || i == last;
+            coat(name + "laid", planned.get(i).laid(), actual.get(i).laid(), ends ? Kind.NEEDED : Kind.BETWEEN);
+            String byHand = actual.get(i).byHand() ? " (hand test)" : "";
+            Kind kind = i == last ? Kind.ANSWER : Kind.BETWEEN;
+            coat(name + "ready" + byHand, planned.get(i).ready(), actual.get(i).ready(), kind);
+        }
+    }
+
+    private void coat(String item, Optional<Instant> planned, Optional<Instant> actual, Kind kind) {
+        dates(item, planned.map(story.planned()::day), actual.map(story.actual()::day), kind);
+    }
+
+    private void dates(String item, Optional<LocalDate> planned, Optional<LocalDate> actual, Kind kind) {
+        String difference = planned.isPresent() && actual.isPresent()
+                ? DelayWords.later(planned.get(), actual.get())
+                : "not yet by the end of the run";
+        rows.add(new LetterRow(item, full(planned), full(actual), difference, kind));
+    }
+
+    private String full(Optional<LocalDate> day) {
+        return day.map(Days::full).orElse("not by " + Days.full(story.actualReady()));
+    }
+
+    private void conditions() {
+        DelayFacts facts = story.facts();
+        rows.add(new LetterRow(
+                "Doors open, working days",
+                DelayWords.hours(facts.plannedDoorHours()),
+                DelayWords.hours(facts.actualDoorHours()),
+                difference(facts.plannedDoorHours(), facts.actualDoorHours()),
+                Kind.NEEDED));
+        if (story.runs().causes().contains(PlannedJob.Cause.PLANT)) {
+            words("Heat and machines", facts.plannedMachines(), facts.actualMachines());
+        }
+        if (story.runs().causes().contains(PlannedJob.Cause.WALL)) {
+            words(
+                    "Wall as the run begins",
+                    "stated " + DelayFacts.wetness(story.planned()),
+                    "found " + DelayFacts.wetness(story.actual()));
+            words("Coats, mm", DelayFacts.thickness(story.planned()), DelayFacts.thickness(story.actual()));
+        }
+        if (story.runs().causes().contains(PlannedJob.Cause.WEATHER)) {
+            words(
+                    "Weather",
+                    story.planned().site().weatherName(),
+                    story.actual().site().weatherName());
+        }
+    }
+
+    private static String difference(double planned, double actual) {
+        double less = planned - actual;
+        if (Math.abs(less) < 0.05) {
+            return "none";
+        }
+        return DelayWords.hours(Math.abs(less)) + (less > 0 ? " less" : " more");
+    }
+
+    private void words(String item, String planned, String actual) {
+        if (!planned.replace("stated ", "").equals(actual.replace("found ", ""))) {
+            rows.add(new LetterRow(item, planned, actual, "", Kind.NEEDED));
+        }
+    }
+
+    private void drying() {
+        int planned = story.planned().roomDays().drying(story.targetLitres());
+        int actual = story.actual().roomDays().drying(story.targetLitres());
+        rows.add(new LetterRow(
+                "Drying days (" + Figures.litres(story.targetLitres()) + " litres or more carried off)",
+                planned + " of " + story.planned().roomDays().count(),
+                actual + " of " + story.actual().roomDays().count(),
+                "",
+                Kind.NEEDED));
+    }
+}
