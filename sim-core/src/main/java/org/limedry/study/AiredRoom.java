@@ -1,7 +1,9 @@
 package org.limedry.study;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +16,7 @@ import org.limedry.lime.CoatPlan;
 import org.limedry.lime.Laying;
 import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
+import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
@@ -32,6 +35,30 @@ import org.limedry.wall.WallPlan;
 public record AiredRoom(String name, ZoneId zone, boolean bare) {
     /** As for heaters of a site file that do not say. */
     private static final double RADIANT_SHARE = 0.30;
+
+    /** Returns the name of the room whose coat is waited for longest; one that never is ready longest of all. */
+    public static Optional<String> longestWaiting(Scenario scenario, Outcome outcome) {
+        Comparator<Outcome.CoatResult> byWait = Comparator.comparing(coat -> waited(coat, outcome.reached()));
+        return outcome.coats().stream()
+                .filter(coat -> roomOf(scenario, coat.wall()).isPresent())
+                .max(Comparator.<Outcome.CoatResult, Boolean>comparing(
+                                coat -> coat.ready().isEmpty())
+                        .thenComparing(byWait))
+                .flatMap(coat -> roomOf(scenario, coat.wall()));
+    }
+
+    private static Duration waited(Outcome.CoatResult coat, Instant reached) {
+        return coat.laid()
+                .map(laid -> Duration.between(laid, coat.ready().orElse(reached)))
+                .orElse(Duration.ZERO);
+    }
+
+    private static Optional<String> roomOf(Scenario scenario, String wallName) {
+        return scenario.walls().stream()
+                .filter(wall -> wall.name().equals(wallName))
+                .flatMap(wall -> wall.inside() instanceof Side.Room side ? Stream.of(side.room()) : Stream.empty())
+                .findFirst();
+    }
 
     /** Returns the run of a level. Hand tests hold only for what was really done and are left out. */
     public Scenario with(Scenario scenario, AiringLevel level) {

@@ -24,7 +24,8 @@ public record Airing(double doorHours, double fanM3PerS) {
     /** The air outside is driest shortly after noon. */
     private static final LocalTime MIDDLE = LocalTime.of(13, 0);
 
-    private static final double WHOLE_DAY_HOURS = 24.0;
+    /** Doors that never shut, h. */
+    public static final double WHOLE_DAY_HOURS = 24.0;
     private static final double MINUTES_EACH_SIDE_PER_HOUR = 30.0;
 
     public Airing {

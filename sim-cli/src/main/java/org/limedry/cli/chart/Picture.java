@@ -22,6 +22,8 @@ interface Picture {
             return new RankPicture(rank, size);
         } else if (chart instanceof ChancesChart chances) {
             return new ChancesPicture(chances, size);
+        } else if (chart instanceof AiringChart airing) {
+            return new AiringPicture(airing, size);
         }
         throw new AssertionError(chart);
     }
