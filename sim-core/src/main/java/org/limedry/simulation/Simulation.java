@@ -65,9 +65,7 @@ public final class Simulation {
 
         private boolean isReached(List<CoatCourse> coats) {
             return mayEndEarly
-                    && coats.stream()
-                            .filter(coat -> awaited.test(coat.plan()))
-                            .allMatch(CoatCourse::isReady);
+                    && coats.stream().filter(coat -> awaited.test(coat.plan())).allMatch(CoatCourse::isReady);
         }
     }
 

@@ -26,6 +26,7 @@ public record Airing(double doorHours, double fanM3PerS) {
 
     /** Doors that never shut, h. */
     public static final double WHOLE_DAY_HOURS = 24.0;
+
     private static final double MINUTES_EACH_SIDE_PER_HOUR = 30.0;
 
     public Airing {

@@ -47,49 +47,48 @@ public record AiringLine(Optional<SteadyHeat> heat, List<AiringFinding> levels) 
     }
 
     /**
-     * Returns the fresh air from which the likely date leaves the range of the shut room, straight between two levels,
-     * m3/s. Without ranges a step that counts stands in for the range.
+     * Returns the fresh air from which airing makes a difference to the room kept shut: a step that counts, and with ranges
+     * one that most members take the same way; straight between two levels, m3/s.
      *
-     * @return empty if no level leaves it, or none was shut
+     * <p>Members are compared one by one: the range of a shut room is wide by what nobody knows of its walls, which is the
+     * same at every level.
+     *
+     * @return empty if no level makes one, or none was shut
      */
     public OptionalDouble worksFromM3PerS() {
         Optional<AiringFinding> shut = shut();
         if (shut.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double sooner = soonerThan(shut.get());
-        double later = laterThan(shut.get());
         AiringFinding before = shut.get();
         for (AiringFinding one : levels) {
-            if (one.days() < sooner || one.days() > later) {
-                double bound = one.days() < sooner ? sooner : later;
-                return OptionalDouble.of(crossing(before, one, bound));
+            if (changes(shut.get(), one)) {
+                double step = countsFromDays(Math.min(shut.get().days(), one.days()));
+                return OptionalDouble.of(crossing(
+                        before,
+                        one,
+                        shut.get().days() + (one.days() < shut.get().days() ? -step : step)));
             }
             before = one;
         }
         return OptionalDouble.empty();
     }
 
-    private static double soonerThan(AiringFinding shut) {
-        if (shut.waiting().isRanged()) {
-            return shut.waiting().earliestDays().orElse(Double.POSITIVE_INFINITY);
-        }
-        double days = shut.days();
-        return Double.isFinite(days) ? days - countsFromDays(days) : days;
+    private static boolean changes(AiringFinding shut, AiringFinding one) {
+        return countsAsStep(shut.days(), one.days()) && one.waiting().differsClearlyFrom(shut.waiting());
     }
 
-    private static double laterThan(AiringFinding shut) {
-        if (shut.waiting().isRanged()) {
-            return shut.waiting().latestDays().orElse(Double.POSITIVE_INFINITY);
-        }
-        return shut.days() + countsFromDays(shut.days());
+    /** Tells whether the step from one wait to another counts; one that does not end is infinitely long. */
+    private static boolean countsAsStep(double days, double otherDays) {
+        double shorter = Math.min(days, otherDays);
+        return Double.isFinite(shorter) && Math.abs(days - otherDays) > countsFromDays(shorter);
     }
 
     /** Returns where the line passes a bound; at the level before if either has no end to its wait. */
     private static double crossing(AiringFinding before, AiringFinding after, double days) {
         double share = (days - before.days()) / (after.days() - before.days());
         double from = airM3PerS(before);
-        return Double.isFinite(share) ? from + share * (airM3PerS(after) - from) : from;
+        return share >= 0.0 && share <= 1.0 ? from + share * (airM3PerS(after) - from) : from;
     }
 
     /** Returns the fresh air of the first level at which a coat dries too fast, m3/s; empty if none does. */
@@ -107,8 +106,8 @@ public record AiringLine(Optional<SteadyHeat> heat, List<AiringFinding> levels) 
         for (int i = 1; i < levels.size(); i++) {
             AiringFinding more = levels.get(i);
             AiringFinding less = soonest(levels.subList(0, i));
-            double lost = Double.isFinite(less.days()) ? more.days() - less.days() : 0.0;
-            if (lost > countsFromDays(less.days()) && lost > most) {
+            double lost = more.days() - less.days();
+            if (changes(less, more) && lost > most) {
                 worst = Optional.of(new Setback(less, more));
                 most = lost;
             }

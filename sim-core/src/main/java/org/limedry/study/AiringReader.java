@@ -10,8 +10,8 @@ import org.limedry.lime.Carbonation;
 import org.limedry.simulation.History;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
-import org.limedry.simulation.WaterAccount;
 import org.limedry.simulation.Warning;
+import org.limedry.simulation.WaterAccount;
 import org.limedry.units.Units;
 
 /**

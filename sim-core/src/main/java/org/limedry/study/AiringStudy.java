@@ -20,8 +20,8 @@ public record AiringStudy(List<AiringLine> lines, double horizonDays) {
     private static final double GOOD_SHARE = 0.75;
 
     /** The least trouble first: cold before heated, doors before fans, fewer hours and less air before more. */
-    private static final Comparator<AiringFinding> LEAST_TROUBLE = Comparator.comparingDouble(
-                    (AiringFinding one) -> one.level().heat().map(SteadyHeat::watts).orElse(0.0))
+    private static final Comparator<AiringFinding> LEAST_TROUBLE = Comparator.comparingDouble((AiringFinding one) ->
+                    one.level().heat().map(SteadyHeat::watts).orElse(0.0))
             .thenComparingDouble(one -> one.level().airing().fanM3PerS())
             .thenComparingDouble(one -> one.level().airing().doorHours());
 
@@ -69,7 +69,7 @@ public record AiringStudy(List<AiringLine> lines, double horizonDays) {
 
     /**
      * Returns the level of least trouble that saves three quarters of the days that can be saved against the room shut and
-     * cold; a wait that does not end counts as long as the run.
+     * cold, or any level if that saves nothing that counts; a wait that does not end counts as long as the run.
      */
     public Choice best() {
         List<AiringFinding> sound = sound();
@@ -81,7 +81,8 @@ public record AiringStudy(List<AiringLine> lines, double horizonDays) {
             return new Choice.TooLate(AiringLine.soonest(sound));
         }
         double idle = lines.get(0).shut().map(this::counted).orElse(horizonDays);
-        return within(Math.max(best, idle - GOOD_SHARE * (idle - best)));
+        double share = idle - best > AiringLine.countsFromDays(best) ? GOOD_SHARE : 0.0;
+        return within(Math.max(best, idle - share * (idle - best)));
     }
 
     /** Returns the level at which heat loses most days against the same airing without, if that counts as a difference. */
@@ -90,7 +91,8 @@ public record AiringStudy(List<AiringLine> lines, double horizonDays) {
                 .filter(line -> line.heat().isPresent())
                 .flatMap(line -> line.levels().stream())
                 .flatMap(heated -> cold(heated).map(cold -> new HeatSetback(cold, heated)).stream())
-                .filter(pair -> lostDays(pair) > AiringLine.countsFromDays(pair.cold().days()))
+                .filter(pair ->
+                        lostDays(pair) > AiringLine.countsFromDays(pair.cold().days()))
                 .max(Comparator.comparingDouble(AiringStudy::lostDays));
     }
 
@@ -104,7 +106,9 @@ public record AiringStudy(List<AiringLine> lines, double horizonDays) {
     }
 
     private static double lostDays(HeatSetback pair) {
-        return Double.isFinite(pair.cold().days()) ? pair.heated().days() - pair.cold().days() : 0.0;
+        return Double.isFinite(pair.cold().days())
+                ? pair.heated().days() - pair.cold().days()
+                : 0.0;
     }
 
     /** Returns what lime stands, and what can be asked of people: no doors open by night unless nothing else is tried. */

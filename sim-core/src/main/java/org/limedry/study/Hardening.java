@@ -47,7 +47,8 @@ public record Hardening(double takenKg, double needM3PerS, double lowestPpm, dou
         for (int i = 0; i < scenario.coats().size(); i++) {
             CoatPlan coat = scenario.coats().get(i);
             if (walls.contains(coat.wall())) {
-                sum += areaM2(scenario, coat) * takenKgPerM2(coat, outcome.coats().get(i).carbonatedM());
+                sum += areaM2(scenario, coat)
+                        * takenKgPerM2(coat, outcome.coats().get(i).carbonatedM());
             }
         }
         return sum;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.limedry.simulation.Outcome.CoatResult;
 import org.limedry.units.Units;
 
@@ -16,10 +17,10 @@ import org.limedry.units.Units;
  * @param earliestDays one time in five it is shorter, days; empty if past the end of the run or not asked for
  * @param likelyDays likely, days; empty if past the end of the run
  * @param latestDays one time in five it is longer, days; empty if past the end of the run or not asked for
- * @param isRanged whether earliest and latest were asked for
+ * @param memberDays the wait of each member, infinity if past the end of the run; none if no range was asked for
  */
 public record RoomWait(
-        OptionalDouble earliestDays, OptionalDouble likelyDays, OptionalDouble latestDays, boolean isRanged) {
+        OptionalDouble earliestDays, OptionalDouble likelyDays, OptionalDouble latestDays, List<Double> memberDays) {
     private static final double ONE_IN_FIVE = 0.20;
     private static final double FOUR_IN_FIVE = 0.80;
 
@@ -27,9 +28,37 @@ public record RoomWait(
     private static final Comparator<OptionalDouble> ENDLESS_LAST =
             Comparator.comparing(days -> days.orElse(Double.POSITIVE_INFINITY));
 
+    public RoomWait {
+        memberDays = List.copyOf(memberDays);
+    }
+
+    /** Tells whether earliest and latest were asked for. */
+    public boolean isRanged() {
+        return !memberDays.isEmpty();
+    }
+
+    /**
+     * Tells whether this wait differs from another one in the same way for most members: the one-in-five and the four-in-five
+     * value of the difference, member by member, lie on the same side of zero. Without members any difference does.
+     */
+    boolean differsClearlyFrom(RoomWait other) {
+        double[] differences = IntStream.range(0, Math.min(memberDays.size(), other.memberDays.size()))
+                .mapToDouble(i -> difference(memberDays.get(i), other.memberDays.get(i)))
+                .sorted()
+                .toArray();
+        int n = differences.length;
+        int below = (int) Math.floor(ONE_IN_FIVE * n);
+        return n == 0 || differences[below] > 0.0 || differences[n - 1 - below] < 0.0;
+    }
+
+    /** Two waits that do not end do not differ. */
+    private static double difference(double one, double other) {
+        return one == other ? 0.0 : one - other;
+    }
+
     /** Returns a wait without a range. */
     static RoomWait likely(OptionalDouble days) {
-        return new RoomWait(OptionalDouble.empty(), days, OptionalDouble.empty(), false);
+        return new RoomWait(OptionalDouble.empty(), days, OptionalDouble.empty(), List.of());
     }
 
     /** Returns the wait for the coats on some walls; the range is widened to take the likely date in. */
@@ -47,7 +76,9 @@ public record RoomWait(
                 ENDLESS_LAST.compare(likely, oneInFive) < 0 ? likely : oneInFive,
                 likely,
                 ENDLESS_LAST.compare(likely, fourInFive) > 0 ? likely : fourInFive,
-                true);
+                dates.stream()
+                        .map(date -> days(date, firstLaid).orElse(Double.POSITIVE_INFINITY))
+                        .toList());
     }
 
     /** Returns when the last coat on these walls was ready; empty if any was not. */
@@ -62,8 +93,8 @@ public record RoomWait(
     }
 
     private static OptionalDouble days(Optional<Instant> ready, Instant firstLaid) {
-        return ready.map(at -> OptionalDouble.of(Units.daysFromSeconds(
-                        Duration.between(firstLaid, at).toMillis() / 1000.0)))
+        return ready.map(at -> OptionalDouble.of(
+                        Units.daysFromSeconds(Duration.between(firstLaid, at).toMillis() / 1000.0)))
                 .orElse(OptionalDouble.empty());
     }
 }

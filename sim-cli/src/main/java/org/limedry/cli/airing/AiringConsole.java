@@ -2,6 +2,7 @@ package org.limedry.cli.airing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.limedry.cli.page.Ascii;
 import org.limedry.cli.page.Caution;
@@ -11,7 +12,11 @@ import org.limedry.study.AiringLine;
 /** The answer on the console. */
 public final class AiringConsole {
     private static final int NAME_COLUMNS = 30;
-    private static final int AIR_COLUMNS = 22;
+    private static final int RANGE_COLUMNS = 22;
+    private static final int AIR_COLUMNS = 7;
+
+    /** With more heats than this there is no room for ranges of air. */
+    private static final int MOST_ROOMY_LINES = 2;
 
     private final AiringAnswer answer;
     private final AiringWords words;
@@ -49,26 +54,46 @@ public final class AiringConsole {
 
     private List<String> table() {
         List<AiringLine> lines = answer.study().lines();
-        int waitColumns = (Ascii.COLUMNS - NAME_COLUMNS - AIR_COLUMNS) / lines.size();
+        boolean roomy = lines.size() <= MOST_ROOMY_LINES;
+        int airColumns = roomy ? RANGE_COLUMNS : AIR_COLUMNS;
+        int waitColumns = (Ascii.COLUMNS - NAME_COLUMNS - airColumns) / lines.size();
         List<String> rows = new ArrayList<>();
-        rows.add(Ascii.cell(answer.room().name(), NAME_COLUMNS) + Ascii.cell("m3/h (low to high)", AIR_COLUMNS)
-                + lines.stream()
-                        .map(line -> Ascii.cell(AiringWords.heat(line).replace(" held at", ","), waitColumns))
-                        .collect(Collectors.joining()));
-        for (AiringFinding first : text.mainLine().levels()) {
-            rows.add(Ascii.cell(words.level(first.level().airing()), NAME_COLUMNS)
-                    + Ascii.cell(AiringWords.air(first.freshAir()), AIR_COLUMNS)
-                    + lines.stream()
-                            .map(line -> Ascii.cell(cell(line, first), waitColumns))
-                            .collect(Collectors.joining()));
+        rows.add(Ascii.cell(answer.room().name(), NAME_COLUMNS)
+                + Ascii.cell(roomy ? "m3/h (low to high)" : "m3/h", airColumns)
+                + cells(lines, waitColumns, line -> head(line, roomy)));
+        for (AiringFinding like : text.mainLine().levels()) {
+            String air = roomy
+                    ? AiringWords.air(like.freshAir())
+                    : AiringWords.air(like.freshAir().likelyM3PerS());
+            rows.add(Ascii.cell(words.level(like.level().airing()), NAME_COLUMNS)
+                    + Ascii.cell(air, airColumns)
+                    + cells(
+                            lines,
+                            waitColumns,
+                            line -> roomy ? wait(line, like) : wait(line, like).replace(" weeks", " wk")));
         }
         return rows;
     }
 
-    private String cell(AiringLine line, AiringFinding like) {
+    private static String head(AiringLine line, boolean roomy) {
+        return roomy
+                ? AiringWords.heat(line).replace(" held at", ",")
+                : line.heat().map(heat -> AiringWords.kw(heat) + " kW").orElse("no heat");
+    }
+
+    private static String cells(List<AiringLine> lines, int columns, Function<AiringLine, String> cell) {
+        return lines.stream()
+                .map(line -> Ascii.cell(cell.apply(line), columns))
+                .collect(Collectors.joining())
+                .stripTrailing();
+    }
+
+    private String wait(AiringLine line, AiringFinding like) {
         return line.levels().stream()
                 .filter(one -> one.level().airing().equals(like.level().airing()))
-                .map(one -> words.wait(one.waiting().likelyDays()))
+                .map(one -> Double.isFinite(one.days())
+                        ? AiringWords.wait(one.days()) + (one.watch().tooFast() ? "!" : "")
+                        : "> " + words.horizon())
                 .findFirst()
                 .orElse("");
     }

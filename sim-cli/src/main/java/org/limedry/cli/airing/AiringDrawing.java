@@ -60,7 +60,7 @@ public final class AiringDrawing {
     }
 
     private String brief(AiringFinding one) {
-        String heat = one.level().heat().isPresent() ? " with gentle heat" : " without heat";
+        String heat = one.level().heat().isPresent() ? " with heat" : " without heat";
         return words.level(one.level().airing()).replace("shut, cracks only", "shut") + heat;
     }
 
@@ -82,7 +82,9 @@ public final class AiringDrawing {
         if (endless.isEmpty()) {
             return "";
         }
-        String heat = line.heat().isPresent() ? "heated" : "cold";
+        String heat = line.heat()
+                .map(one -> lines.size() > 2 ? AiringWords.kw(one) + " kW" : "heated")
+                .orElse("cold");
         String first = tick(endless.get(0).level().airing());
         String which = endless.size() == 1 ? first + " and " + heat : heat;
         return which + ": not in " + words.horizon();
@@ -104,23 +106,14 @@ public final class AiringDrawing {
         return m3PerS * Units.SECONDS_PER_HOUR;
     }
 
-    /** Each level stands where it lies on the mean of all lines: warm air gives the same doors a little more. */
+    /** Each level stands where it lies on the line that matters most; in a warmer room the same doors give a little more. */
     private List<AiringChart.Tick> ticks() {
         return text.mainLine().levels().stream()
                 .map(one -> new AiringChart.Tick(
-                        meanPerHour(one.level().airing()),
+                        perHour(one.freshAir().likelyM3PerS()),
                         tick(one.level().airing()),
                         one.level().airing().fanM3PerS() == 0.0))
                 .toList();
-    }
-
-    private double meanPerHour(Airing airing) {
-        return answer.study().lines().stream()
-                .flatMap(line -> line.levels().stream())
-                .filter(one -> one.level().airing().equals(airing))
-                .mapToDouble(one -> perHour(one.freshAir().likelyM3PerS()))
-                .average()
-                .orElse(0.0);
     }
 
     private static String tick(Airing airing) {
@@ -158,7 +151,8 @@ public final class AiringDrawing {
                     lines.indexOf(text.mainLine()),
                     perHour(one.freshAir().likelyM3PerS()),
                     (answer.by().isPresent() && !isInTime() ? "soonest: " : "do this: ")
-                            + (whole ? "open day and night" : tick(one.level().airing())) + days);
+                            + (whole ? "open day and night" : tick(one.level().airing()))
+                            + days);
         });
     }
 

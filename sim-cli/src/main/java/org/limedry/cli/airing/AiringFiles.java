@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.limedry.cli.chart.AiringChart;
 import org.limedry.cli.page.Bundle;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Page;
-import org.limedry.cli.chart.AiringChart;
 import org.limedry.study.AiringFinding;
 import org.limedry.study.AiringLine;
 import org.limedry.study.AiringStudy;
@@ -133,7 +133,10 @@ public final class AiringFiles {
         root.put("answer", text.headline());
         root.put("inTime", answer.choice() instanceof AiringStudy.Choice.Do);
         answer.told().ifPresentOrElse(told -> put(root.putObject("told"), told), () -> root.putNull("told"));
-        put(root.putObject("asTheFileHasIt"), "likelyDays", answer.asTold().waiting().likelyDays());
+        put(
+                root.putObject("asTheFileHasIt"),
+                "likelyDays",
+                answer.asTold().waiting().likelyDays());
         root.put("wholeCarbonDioxideKg", answer.building().wholeCarbonDioxideKg());
         root.put("wholeAirM3", answer.building().wholeAirM3());
         marks(root.putObject("marks"));
@@ -177,7 +180,9 @@ public final class AiringFiles {
     private void put(ObjectNode node, AiringFinding one) {
         List<Object> cells = cells(one);
         for (int i = 0; i < cells.size(); i++) {
-            Object cell = cells.get(i) instanceof Optional<?> maybe ? maybe.map(Object.class::cast).orElse("") : cells.get(i);
+            Object cell = cells.get(i) instanceof Optional<?> maybe
+                    ? maybe.map(Object.class::cast).orElse("")
+                    : cells.get(i);
             String key = HEADINGS.get(i);
             if (cell instanceof Number number) {
                 node.put(key, number.doubleValue());

@@ -74,7 +74,8 @@ public final class AiringPage {
         String marks = text.mainLine().levels().get(0).waiting().isRanged()
                 ? "Thick line likely, grey band earliest to latest (one in five either side). "
                 : "Likely dates only. ";
-        return marks + "Striped: too little air for anyone to tell the difference. Dotted: the first days dry faster than the "
+        return marks
+                + "Striped: too little air for anyone to tell the difference. Dotted: the first days dry faster than the "
                 + "lime can take. An arrow: not ready in " + words.horizon() + ".";
     }
 
@@ -88,10 +89,7 @@ public final class AiringPage {
         for (AiringFinding like : text.mainLine().levels()) {
             Stream<String> waits = lines.stream().map(line -> wait(line, like));
             rows.add(Stream.concat(
-                            Stream.of(
-                                    words.level(like.level().airing()),
-                                    AiringWords.air(like.freshAir())),
-                            waits)
+                            Stream.of(words.level(like.level().airing()), AiringWords.air(like.freshAir())), waits)
                     .toList());
         }
         answer.dryDays().ifPresent(dry -> rows.add(dryRow(dry.finding(), lines)));
@@ -103,8 +101,7 @@ public final class AiringPage {
                 .map(line -> line.heat().equals(dry.level().heat()) ? words.range(dry.waiting()) : "not tried");
         return Stream.concat(
                         Stream.of(
-                                words.level(dry.level().airing()) + ", dry days only",
-                                AiringWords.air(dry.freshAir())),
+                                words.level(dry.level().airing()) + ", dry days only", AiringWords.air(dry.freshAir())),
                         waits)
                 .toList();
     }
@@ -112,7 +109,8 @@ public final class AiringPage {
     private String wait(AiringLine line, AiringFinding like) {
         return line.levels().stream()
                 .filter(one -> one.level().airing().equals(like.level().airing()))
-                .map(one -> words.range(one.waiting()) + (one.watch().tooFast() ? "; too fast: mist" : "")
+                .map(one -> words.range(one.waiting())
+                        + (one.watch().tooFast() ? "; too fast: mist" : "")
                         + (one.watch().dryButSoft() ? "; dry but soft" : ""))
                 .findFirst()
                 .orElse("not tried");

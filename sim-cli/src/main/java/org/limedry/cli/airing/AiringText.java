@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
+import org.limedry.study.Airing;
 import org.limedry.study.AiringFinding;
 import org.limedry.study.AiringLine;
 import org.limedry.study.AiringStudy;
@@ -30,7 +31,9 @@ final class AiringText {
 
     /** Returns the same with the fresh air that it stands for. */
     String headlineWithAir() {
-        return headline(told -> " (" + AiringWords.air(told.freshAir()) + " m\u00b3 of fresh air an hour)");
+        return headline(told -> " (" + AiringWords.air(told.freshAir().likelyM3PerS()) + " m\u00b3/h of fresh air, "
+                + AiringWords.air(told.freshAir().lowM3PerS()) + " to "
+                + AiringWords.air(told.freshAir().highM3PerS()) + ")");
     }
 
     private String headline(Function<AiringFinding, String> air) {
@@ -60,15 +63,22 @@ final class AiringText {
         return answer.told()
                 .filter(one -> answer.isDated())
                 .map(one -> "That is about " + AiringWords.air(one.freshAir())
-                        + " m\u00b3 of fresh air an hour, averaged over day and night. ")
+                        + " m\u00b3 of fresh air an hour, averaged over day and night" + doorTimes(one) + ". ")
                 .orElse("");
+    }
+
+    private static String doorTimes(AiringFinding one) {
+        Airing airing = one.level().airing();
+        return airing.doorHours() == 0.0 || airing.doorHours() == Airing.WHOLE_DAY_HOURS
+                ? ""
+                : "; open from " + AiringWords.times(airing);
     }
 
     /** Returns what the answer means in dates, and what else was to be had. */
     String dates() {
         Optional<AiringFinding> told = answer.told().filter(one -> answer.isDated());
-        return told.map(one -> "All coats of the " + answer.room().name() + " ready about "
-                                + words.days().text(words.day(one.days())) + range(one) + " ")
+        return told.map(one -> Names.capital(answer.room().name()) + " ready about "
+                                + words.days().table(words.day(one.days())) + range(one) + " ")
                         .orElse("")
                 + comparison(told);
     }
@@ -77,17 +87,18 @@ final class AiringText {
         return one.waiting().isRanged()
                 ? "; range " + words.wait(one.waiting().earliestDays()) + " to "
                         + words.wait(one.waiting().latestDays()) + "."
-                : " (likely dates only; --ranges for ranges).";
+                : " (likely only; --ranges for ranges).";
     }
 
     private String comparison(Optional<AiringFinding> told) {
         List<String> parts = new ArrayList<>();
         told.filter(one -> one.level().heat().isPresent())
                 .flatMap(one -> answer.study().cold(one))
-                .ifPresent(cold -> parts.add("without heat: "
-                        + words.wait(cold.waiting().likelyDays())));
-        cold().shut().ifPresent(shut -> parts.add("shut and cold: "
-                + words.wait(shut.waiting().likelyDays())));
+                .ifPresent(cold ->
+                        parts.add("without heat: " + words.wait(cold.waiting().likelyDays())));
+        cold().shut()
+                .ifPresent(shut ->
+                        parts.add("shut and cold: " + words.wait(shut.waiting().likelyDays())));
         parts.add("as the file has it: " + words.wait(answer.asTold().waiting().likelyDays()));
         return Names.capital(String.join("; ", parts)) + ".";
     }
@@ -139,7 +150,7 @@ final class AiringText {
                 .toList();
         return found.isEmpty()
                 ? "Too fast: none of these."
-                : "Too fast: " + AiringWords.listed(found) + ". Mist, screen, turn down.";
+                : "Too fast: " + AiringWords.listed(found) + " (marked !). Mist, screen, turn down.";
     }
 
     private Optional<String> slower() {
@@ -152,17 +163,19 @@ final class AiringText {
         String cause = setback.isByCold()
                 ? "more air cools the stone"
                 : setback.more().water().outByAirKg() < 0.0
-                        ? "mild damp air brought " + Figures.litres(-setback.more().water().outByAirKg())
-                                + " litres in"
+                        ? "mild damp air brought "
+                                + Figures.litres(-setback.more().water().outByAirKg()) + " litres in"
                         : "damp air holds the wall wet";
-        return "More air, slower (" + AiringWords.heat(line) + "): " + words.level(setback.more().level().airing())
+        return "More air, slower (" + AiringWords.heat(line) + "): "
+                + words.level(setback.more().level().airing())
                 + ", " + words.wait(setback.more().waiting().likelyDays()) + "; "
                 + words.level(setback.less().level().airing()) + ", "
                 + words.wait(setback.less().waiting().likelyDays()) + ": " + cause + ".";
     }
 
     private String heatSetback(AiringStudy.HeatSetback pair) {
-        return "Heat without air makes it worse: " + words.level(pair.heated().level().airing())
+        return "Heat without air makes it worse: "
+                + words.level(pair.heated().level().airing())
                 + AiringWords.withHeat(pair.heated()) + ", "
                 + words.wait(pair.heated().waiting().likelyDays()) + "; cold, "
                 + words.wait(pair.cold().waiting().likelyDays()) + ". On the way "
@@ -176,8 +189,9 @@ final class AiringText {
         String gain = Math.abs(gained) < 1.0 || Double.isNaN(gained)
                 ? "no difference to the date"
                 : gained > 0.0 ? wait(gained) + " sooner" : wait(-gained) + " later";
-        return "Wet days: on " + Figures.count(dry.wetDays(), "day") + " of the wait the dew point outside was at or above "
-                + "the coldest plastered wall; shut then: " + gain + ".";
+        return "Wet days: on " + Figures.count(dry.wetDays(), "day")
+                + " of the wait the dew point outside was at or above " + "the coldest plastered wall; shut then: "
+                + gain + ".";
     }
 
     private String wait(double days) {
@@ -215,7 +229,8 @@ final class AiringText {
     }
 
     String pacePercent(Hardening hard) {
-        return Figures.whole(Units.percentFromFraction(hard.pace(answer.building().outdoorPpm())));
+        return Figures.whole(
+                Units.percentFromFraction(hard.pace(answer.building().outdoorPpm())));
     }
 
     private Optional<String> softLine() {
@@ -223,7 +238,8 @@ final class AiringText {
                 .flatMap(line -> line.shut().stream())
                 .filter(shut -> shut.watch().dryButSoft() || shut.water().dehumidifierKg() > 0.0)
                 .findFirst()
-                .map(shut -> "Shut with the dehumidifier, " + words.wait(shut.waiting().likelyDays())
-                        + ", is dry but not hard: " + pace(shut.hardening()) + ". Open up daily.");
+                .map(shut -> "Shut with the dehumidifier, "
+                        + words.wait(shut.waiting().likelyDays()) + ", is dry but not hard: " + pace(shut.hardening())
+                        + ". Open up daily.");
     }
 }

@@ -65,7 +65,8 @@ final class AiringWords {
 
     /** Returns the day on which a wait ends. */
     LocalDate day(double waited) {
-        return days.date(answer.firstLaid().plus(Duration.ofMinutes(Math.round(Duration.ofDays(1).toMinutes() * waited))));
+        return days.date(answer.firstLaid()
+                .plus(Duration.ofMinutes(Math.round(Duration.ofDays(1).toMinutes() * waited))));
     }
 
     Days days() {
@@ -140,7 +141,9 @@ final class AiringWords {
 
     static String listed(List<String> names) {
         int last = names.size() - 1;
-        return last < 1 ? String.join("", names) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        return last < 1
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
     /** Returns "10:00 to 16:00". */
@@ -179,14 +182,13 @@ final class AiringWords {
                 || (answer.room().bare() && plant instanceof Plant.Dehumidifier));
         List<String> kept = names(plant -> !gone.contains(plant.name()));
         String room = answer.room().name();
-        String taken = gone.isEmpty() ? "" : "Taken out of the " + room + ": " + listed(gone) + ". ";
-        String stays = kept.isEmpty() ? "Nothing else is in it." : "Stays in it: " + listed(kept) + ".";
+        String taken = gone.isEmpty() ? "" : "Left out of the " + room + ": " + listed(gone) + ". ";
+        String stays = kept.isEmpty() ? "" : "Stays: " + listed(kept) + ". ";
         String others = answer.site().rooms().size() == 1
                 ? ""
-                : answer.room().bare()
-                        ? " No machine in the other rooms."
-                        : " Other rooms and the doors between stay as the file has them.";
-        return List.of(taken + stays + others);
+                : answer.room().bare() ? "No machine in other rooms." : "Other rooms as in the file.";
+        String all = (taken + stays + others).strip();
+        return all.isEmpty() ? List.of() : List.of(all);
     }
 
     private List<String> names(Predicate<Plant> which) {

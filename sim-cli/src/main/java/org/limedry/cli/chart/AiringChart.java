@@ -17,13 +17,7 @@ import org.limedry.units.Check;
  * @param horizonWeeks weeks after which the runs end
  */
 public record AiringChart(
-        String id,
-        String title,
-        String waited,
-        List<Line> lines,
-        List<Tick> ticks,
-        Marks marks,
-        double horizonWeeks)
+        String id, String title, String waited, List<Line> lines, List<Tick> ticks, Marks marks, double horizonWeeks)
         implements Chart {
     public AiringChart {
         Chart.check(id, title);
@@ -103,10 +97,10 @@ public record AiringChart(
         }
     }
 
-    /** Returns whether any line has a range. */
-    boolean isRanged() {
+    /** Returns whether any wait does not end. */
+    boolean isEndless() {
         return lines.stream()
                 .flatMap(line -> line.points().stream())
-                .anyMatch(point -> point.earliest().isPresent());
+                .anyMatch(point -> point.weeks().isEmpty());
     }
 }

@@ -8,7 +8,6 @@ import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.limedry.cli.chart.AiringChart.Line;
-import org.limedry.cli.chart.AiringChart.Point;
 import org.limedry.cli.chart.AiringChart.Spot;
 
 /**
@@ -25,8 +24,7 @@ record AiringLabels(Size size, AiringScales scales) {
 
     /** The name of a line, along it. */
     Label name(Line line) {
-        CurveSpots spots =
-                new CurveSpots(scales.course(line), List.of(CurveSpots.Side.ABOVE, CurveSpots.Side.BELOW));
+        CurveSpots spots = new CurveSpots(scales.course(line), List.of(CurveSpots.Side.ABOVE, CurveSpots.Side.BELOW));
         return new Label(line, settings(line.name(), true), spots::of, spots.anchors(), Ink.PAPER);
     }
 

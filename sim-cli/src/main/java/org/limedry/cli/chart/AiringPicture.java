@@ -18,7 +18,8 @@ import org.limedry.cli.chart.AiringChart.Spot;
 final class AiringPicture implements Picture {
     private static final int HEIGHT_PX = 464;
     private static final int TITLE_BASELINE_PX = 16;
-    private static final int TOP_PX = 58;
+    private static final int TOP_PX = 32;
+    private static final int TOP_UNDER_ARROWS_PX = 58;
     private static final int BOTTOM_PX = 352;
     private static final int WORDS_LEFT_PX = 8;
     private static final double DIAMOND_PX = 5;
@@ -34,8 +35,9 @@ final class AiringPicture implements Picture {
         this.chart = chart;
         this.size = size;
         int left = size.pick(48, 30);
-        this.scales = AiringScales.of(
-                chart, new Rectangle2D.Double(left, TOP_PX, size.pick(670, 348) - left, BOTTOM_PX - TOP_PX));
+        int top = chart.isEndless() ? TOP_UNDER_ARROWS_PX : TOP_PX;
+        this.scales =
+                AiringScales.of(chart, new Rectangle2D.Double(left, top, size.pick(670, 348) - left, BOTTOM_PX - top));
     }
 
     @Override
@@ -117,8 +119,10 @@ final class AiringPicture implements Picture {
         if (points.size() < 2) {
             return;
         }
-        Path2D lower = path(points.stream().map(point -> edge(point, point.earliest())).toList());
-        Path2D upper = path(points.stream().map(point -> edge(point, point.latest())).toList());
+        Path2D lower =
+                path(points.stream().map(point -> edge(point, point.earliest())).toList());
+        Path2D upper =
+                path(points.stream().map(point -> edge(point, point.latest())).toList());
         Path2D band = new Path2D.Double(lower);
         List<Point2D> back = IntStream.range(0, points.size())
                 .mapToObj(i -> points.get(points.size() - 1 - i))

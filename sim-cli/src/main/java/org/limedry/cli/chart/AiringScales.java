@@ -26,7 +26,9 @@ record AiringScales(Rectangle2D area, ValueScale air, ValueScale weeks) {
 
     static AiringScales of(AiringChart chart, Rectangle2D area) {
         double most = Stream.concat(
-                        chart.lines().stream().flatMap(line -> line.points().stream()).map(Point::m3PerHour),
+                        chart.lines().stream()
+                                .flatMap(line -> line.points().stream())
+                                .map(Point::m3PerHour),
                         chart.ticks().stream().map(Tick::m3PerHour))
                 .mapToDouble(Double::doubleValue)
                 .max()
@@ -38,10 +40,9 @@ record AiringScales(Rectangle2D area, ValueScale air, ValueScale weeks) {
     private static ValueScale weeks(AiringChart chart) {
         List<Point> points =
                 chart.lines().stream().flatMap(line -> line.points().stream()).toList();
-        boolean endless = points.stream().anyMatch(point -> point.weeks().isEmpty());
+        boolean endless = chart.isEndless();
         double longest = points.stream()
-                .flatMapToDouble(point -> DoubleStream.concat(
-                        point.weeks().stream(), point.latest().stream()))
+                .flatMapToDouble(point -> DoubleStream.concat(point.weeks().stream(), point.latest().stream()))
                 .max()
                 .orElse(TOP_WEEKS);
         double top = endless ? Math.min(TOP_WEEKS, chart.horizonWeeks()) : TOP_WEEKS;
@@ -68,7 +69,8 @@ record AiringScales(Rectangle2D area, ValueScale air, ValueScale weeks) {
     /** Returns where a line runs, with a point at every px so that labels can follow it. */
     List<Point2D> course(Line line) {
         List<Point2D> corners = line.points().stream().map(this::place).toList();
-        return DoubleStream.iterate(corners.get(0).getX(), x -> x <= last(corners).getX(), x -> x + 1.0)
+        return DoubleStream.iterate(
+                        corners.get(0).getX(), x -> x <= last(corners).getX(), x -> x + 1.0)
                 .<Point2D>mapToObj(x -> new Point2D.Double(x, heightAt(corners, x)))
                 .toList();
     }

@@ -51,15 +51,29 @@ record AiringAsked(
         heatsKw = List.copyOf(heatsKw);
     }
 
+    /** Refuses what no room could be given, before anything is run. */
+    void check(Question question) {
+        levels.forEach(level -> airing(question, level));
+        heatsKw.forEach(kw -> watts(question, kw));
+        holdCelsius.ifPresent(holds -> checkHold(question, holds));
+    }
+
+    private static void checkHold(Question question, double holds) {
+        if (!(holds >= COOLEST_CELSIUS && holds <= WARMEST_CELSIUS)) {
+            throw question.refused("--hold: must be 1 to 35 C, was " + holds);
+        }
+    }
+
     /** Returns the levels of airing to try in a room, the shut one first. */
     List<Airing> airings(Question question, RoomPlan plan) {
         boolean opens = plan.openings().stream().anyMatch(Opening::leadsOutdoors);
-        Stream<Airing> wanted = levels.isEmpty() ? usual(plan, opens) : levels.stream().map(one -> airing(question, one));
+        Stream<Airing> wanted =
+                levels.isEmpty() ? usual(plan, opens) : levels.stream().map(one -> airing(question, one));
         List<Airing> all =
                 Stream.concat(Stream.of(Airing.SHUT), wanted).distinct().toList();
         if (!opens && all.stream().anyMatch(one -> one.doorHours() > 0.0)) {
-            throw question.refused("--levels: must be fans, as fan200: " + plan.name()
-                    + " has no door or window to outdoors");
+            throw question.refused(
+                    "--levels: must be fans, as fan200: " + plan.name() + " has no door or window to outdoors");
         }
         if (all.size() > MOST_LEVELS) {
             throw question.refused("--levels: must be " + MOST_LEVELS + " at most, were " + all.size());
@@ -105,9 +119,6 @@ record AiringAsked(
     /** Returns the heats to try in a room, none first. */
     List<Optional<SteadyHeat>> heats(Question question, double volumeM3, double meanOutdoorCelsius) {
         double holds = holdCelsius.orElseGet(() -> SteadyHeat.gentleCelsius(meanOutdoorCelsius));
-        if (!(holds >= COOLEST_CELSIUS && holds <= WARMEST_CELSIUS)) {
-            throw question.refused("--hold: must be 1 to 35 C, was " + holds);
-        }
         DoubleStream watts = heatsKw.isEmpty()
                 ? DoubleStream.of(SteadyHeat.gentleWatts(volumeM3))
                 : heatsKw.stream().distinct().mapToDouble(kw -> watts(question, kw));

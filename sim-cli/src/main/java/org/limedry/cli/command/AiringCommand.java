@@ -18,7 +18,8 @@ import picocli.CommandLine.Option;
 /** {@code limedry airing SITE}. */
 @Command(
         name = "airing",
-        description = "How much air does a room need: doors shut, open for hours a day, or a fan; cold and gently heated.",
+        description =
+                "How much air does a room need: doors shut, open for hours a day, or a fan; cold and gently heated.",
         footer = {
             "",
             "The levels take the place of the room's heaters and fans and of the hours of its doors and windows to outdoors;",
@@ -32,7 +33,10 @@ final class AiringCommand implements Callable<Integer> {
     @Option(names = "--room", paramLabel = "NAME", description = "The room; if not said, the one that waits longest.")
     private @Nullable String room;
 
-    @Option(names = "--by", paramLabel = "DATE", description = "The day by which every coat of the room is to be ready.")
+    @Option(
+            names = "--by",
+            paramLabel = "DATE",
+            description = "The day by which every coat of the room is to be ready.")
     private @Nullable String by;
 
     @Option(
@@ -88,7 +92,8 @@ final class AiringCommand implements Callable<Integer> {
                 answer.site(),
                 List.of(
                         "Each level was run on its own from the first day, on the same weather ("
-                                + answer.site().weatherName() + "), every coat laid when the one under it was ready. Doors"
+                                + answer.site().weatherName()
+                                + "), every coat laid when the one under it was ready. Doors"
                                 + " and windows to outdoors stand open together, the middle of their hours at 13:00, every"
                                 + " day. Fresh air is the mean over the wait.",
                         String.join(" ", AiringConsole.plant(answer))),

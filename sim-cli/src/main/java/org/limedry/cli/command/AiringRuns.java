@@ -66,6 +66,7 @@ final class AiringRuns {
     /** Returns the answer to what was asked. */
     static AiringAnswer answer(Question question, AiringAsked asked) {
         Site file = question.site();
+        asked.check(question);
         Scenario scenario = file.scenario(Draw.likely());
         List<AiredRoom> plastered = file.rooms().stream()
                 .map(name -> new AiredRoom(name, file.zone(), asked.withoutPlant()))
@@ -111,7 +112,8 @@ final class AiringRuns {
         double horizonDays = horizonDays();
         Optional<Double> by = asked.by().map(day -> daysUntil(day, horizonDays));
         List<Airing> airings = asked.airings(question, room.plan(likely));
-        List<Optional<SteadyHeat>> heats = asked.heats(question, room.plan(likely).volumeM3(), meanOutdoors());
+        List<Optional<SteadyHeat>> heats =
+                asked.heats(question, room.plan(likely).volumeM3(), meanOutdoors());
         List<AiringLevel> levels = heats.stream()
                 .flatMap(heat -> airings.stream().map(airing -> AiringLevel.daily(airing, heat)))
                 .toList();
@@ -151,7 +153,7 @@ final class AiringRuns {
     }
 
     private static double days(Duration duration) {
-        return Units.daysFromSeconds(duration.toSeconds());
+        return Units.daysFromSeconds((double) duration.toSeconds());
     }
 
     private double meanOutdoors() {
@@ -201,7 +203,8 @@ final class AiringRuns {
         if (wet.isEmpty()) {
             return Optional.empty();
         }
-        Tried dry = tried(List.of(new AiringLevel(airing, chosen.level().heat(), wet))).get(0);
+        Tried dry = tried(List.of(new AiringLevel(airing, chosen.level().heat(), wet)))
+                .get(0);
         return Optional.of(new AiringAnswer.DryDays(read(dry), wet.size()));
     }
 
@@ -210,7 +213,8 @@ final class AiringRuns {
         double outdoorPpm = likely.physics().outdoorCarbonDioxidePpm();
         double kgPerM3 = CarbonDioxideContent.kgPerM3(
                 outdoorPpm, meanOutdoors(), likely.physics().air().pressurePa());
-        List<Outcome> outcomes = tried.stream().map(one -> one.result().likely()).toList();
+        List<Outcome> outcomes =
+                tried.stream().map(one -> one.result().likely()).toList();
         Set<Warning.Kind> warned = Stream.concat(outcomes.stream(), Stream.of(told.likely()))
                 .flatMap(outcome -> outcome.warnings().stream())
                 .map(Warning::kind)

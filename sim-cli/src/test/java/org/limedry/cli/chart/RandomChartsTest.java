@@ -76,6 +76,11 @@ final class RandomChartsTest {
                         "dried off again")));
     }
 
+    @Property(tries = 60)
+    void airing_anyLevels_textsStandClear(@ForAll long seed) {
+        assertClear(AiringSamples.random(new Random(seed)));
+    }
+
     private static List<Term> terms(Random random) {
         List<Term> terms = new ArrayList<>();
         int count = random.nextInt(6);

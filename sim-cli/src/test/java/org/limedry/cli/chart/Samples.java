@@ -33,6 +33,10 @@ final class Samples {
         charts.put("chances, 3 days", OddsSamples.chances(threeDays, 3, 32));
         charts.put("chances, 200 days", OddsSamples.chances(long200, 200, 64));
         charts.put("rank", OddsSamples.rank());
+        charts.put("airing, sketch", AiringSamples.sketch());
+        charts.put("airing, days", AiringSamples.quick());
+        charts.put("airing, never", AiringSamples.never());
+        charts.put("airing, one level", AiringSamples.onlyShut());
         return charts;
     }
 }
