@@ -17,11 +17,6 @@ import org.limedry.wall.WallPlan;
  * @param meanPpm mean content, parts per million
  */
 public record Hardening(double takenKg, double needM3PerS, double lowestPpm, double meanPpm) {
-    /** Tells whether less air came in than hardening needs: on the mean there was less carbon dioxide than that. */
-    public boolean isShort() {
-        return meanPpm < Carbonation.STARVED_PPM;
-    }
-
     /** Returns the pace of hardening against open air, fraction: the front moves with the content of the air. */
     public double pace(double outdoorPpm) {
         return meanPpm / outdoorPpm;

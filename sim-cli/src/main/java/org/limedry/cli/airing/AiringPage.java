@@ -93,7 +93,11 @@ public final class AiringPage {
                     .toList());
         }
         answer.dryDays().ifPresent(dry -> rows.add(dryRow(dry.finding(), lines)));
-        return new Table("What each level of airing buys: how long until every coat is ready", columns, rows);
+        return new Table(
+                "What each level of airing buys: how long until every coat is ready (air as with "
+                        + AiringWords.heat(text.mainLine()) + ")",
+                columns,
+                rows);
     }
 
     private List<String> dryRow(AiringFinding dry, List<AiringLine> lines) {

@@ -208,7 +208,12 @@ final class AiringText {
 
     private String hardening(AiringFinding one) {
         return "Air to harden: " + AiringWords.air(one.hardening().needM3PerS()) + " m\u00b3 an hour needed, "
-                + AiringWords.air(one.freshAir().likelyM3PerS()) + " given: " + pace(one.hardening()) + ".";
+                + AiringWords.air(one.freshAir().likelyM3PerS()) + " given" + when(one) + ": " + pace(one.hardening())
+                + ".";
+    }
+
+    private static String when(AiringFinding one) {
+        return doorTimes(one).isEmpty() ? "" : ", most of it while the doors stand open";
     }
 
     /** Returns what hardening takes in the end. */

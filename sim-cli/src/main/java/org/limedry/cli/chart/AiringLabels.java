@@ -77,7 +77,7 @@ record AiringLabels(Size size, AiringScales scales) {
         double x = scales.x(spot.m3PerHour());
         Point2D at = new Point2D.Double(x, scales.heightAt(line, spot.m3PerHour()));
         List<Point2D> around = scales.course(line).stream()
-                .filter(point -> Math.abs(point.getX() - x) < scales.area().getWidth() / 4)
+                .filter(point -> Math.abs(point.getX() - x) < scales.area().getWidth() / 8)
                 .toList();
         CurveSpots spots = new CurveSpots(around, List.of(CurveSpots.Side.ABOVE, CurveSpots.Side.BELOW));
         return new Label(spot, settings(spot.words(), false), spots::of, List.of(at), Ink.PAPER);
