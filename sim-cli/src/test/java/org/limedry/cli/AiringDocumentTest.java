@@ -19,8 +19,7 @@ final class AiringDocumentTest {
     private static final Path DOCS = Path.of("..", "docs");
     private static final Path PAGE = DOCS.resolve("airing.md");
     private static final Path SHOWN_CHART = DOCS.resolve("demo").resolve("airing.svg");
-    private static final Pattern SHOWN =
-            Pattern.compile("<!-- airing:output -->\n```text\n(.*?)```\n", Pattern.DOTALL);
+    private static final Pattern SHOWN = Pattern.compile("<!-- airing:output -->\n```text\n(.*?)```\n", Pattern.DOTALL);
     private static final Pattern TITLE = Pattern.compile("<title[^>]*>(.*?)</title>", Pattern.DOTALL);
 
     // PINNED: our own output, whatever it says; it moves only in a commit that says why.

@@ -3,7 +3,8 @@ package org.limedry.cli.chart;
 import org.limedry.units.Check;
 
 /** Something that {@link Charts} can draw: one message, told by its title. */
-public sealed interface Chart permits AiringChart, ChancesChart, DryingChart, RankChart, WallAndDewPointChart, WaterAccountChart {
+public sealed interface Chart
+        permits AiringChart, ChancesChart, DryingChart, RankChart, WallAndDewPointChart, WaterAccountChart {
     /** Returns what tells this chart from the others on its page; small letters, digits and hyphens. */
     String id();
 

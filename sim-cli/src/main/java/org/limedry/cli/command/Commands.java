@@ -15,6 +15,12 @@ public final class Commands {
 
     /** Returns a new instance of each command. */
     public static List<Callable<Integer>> all() {
-        return List.of(new RunCommand(), new AiringCommand(), new OddsCommand(), new NewCommand(), new AirCommand(), new SchemaCommand());
+        return List.of(
+                new RunCommand(),
+                new AiringCommand(),
+                new OddsCommand(),
+                new NewCommand(),
+                new AirCommand(),
+                new SchemaCommand());
     }
 }
