@@ -16,6 +16,9 @@ public final class Carbonation {
     /** Carbon dioxide at which the coefficient holds, parts per million. */
     public static final double REFERENCE_PPM = 420.0;
 
+    /** Carbon dioxide of a room below which hardening starves, parts per million (judgement, no source). */
+    public static final double STARVED_PPM = 300.0;
+
     private static final double NONE_BELOW = 0.30;
     private static final double HALF_AT = 0.50;
     private static final double FULL_FROM = 0.60;

@@ -79,4 +79,10 @@ public record Scenario(
         return new Scenario(
                 site, from, until, outdoors, courses, rooms, walls, others, rule, handTests, physics, accuracy);
     }
+
+    /** Returns this scenario without the plasterer's own tests, which hold only for what was really done. */
+    public Scenario withoutHandTests() {
+        return new Scenario(
+                site, from, until, outdoors, courses, rooms, walls, coats, rule, List.of(), physics, accuracy);
+    }
 }

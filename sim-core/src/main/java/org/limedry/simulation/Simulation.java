@@ -3,9 +3,13 @@ package org.limedry.simulation;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.limedry.climate.Outdoors;
+import org.limedry.lime.CoatPlan;
 import org.limedry.units.Units;
 
 /**
@@ -32,11 +36,31 @@ public final class Simulation {
     private long rejected;
 
     /** How long a run goes on. */
-    public enum Until {
+    public static final class Until {
         /** To its end. */
-        THE_END,
+        public static final Until THE_END = new Until(false, plan -> false);
+
         /** To the first hour at which every coat is ready, or to its end if that comes first. */
-        ALL_READY
+        public static final Until ALL_READY = new Until(true, plan -> true);
+
+        private final boolean mayEndEarly;
+        private final Predicate<CoatPlan> awaited;
+
+        private Until(boolean mayEndEarly, Predicate<CoatPlan> awaited) {
+            this.mayEndEarly = mayEndEarly;
+            this.awaited = awaited;
+        }
+
+        /** Returns: to the first hour at which every coat on these walls is ready, or to its end if that comes first. */
+        public static Until readyOn(Set<String> walls) {
+            Set<String> kept = Set.copyOf(walls);
+            return new Until(true, plan -> kept.contains(plan.wall()));
+        }
+
+        private boolean isReached(List<CoatCourse> coats) {
+            return mayEndEarly
+                    && coats.stream().filter(coat -> awaited.test(coat.plan())).allMatch(CoatCourse::isReady);
+        }
     }
 
     private Simulation(Scenario scenario, Until until, Progress progress, Onlooker onlooker) {
@@ -115,9 +139,7 @@ public final class Simulation {
     }
 
     private boolean goesOn() {
-        if (until == Until.ALL_READY
-                && now.equals(lastHour)
-                && model.coats().stream().allMatch(CoatCourse::isReady)) {
+        if (now.equals(lastHour) && until.isReached(model.coats())) {
             return false;
         }
         return now.isBefore(scenario.until());

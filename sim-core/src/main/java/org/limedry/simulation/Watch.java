@@ -3,6 +3,7 @@ package org.limedry.simulation;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.limedry.lime.Carbonation;
 import org.limedry.lime.ColdLine;
 import org.limedry.lime.Frost;
 import org.limedry.lime.TooFast;
@@ -20,9 +21,7 @@ final class Watch {
     /** Face humidity above which a face counts as wet for the wet-face frost line. */
     private static final double WET_FACE = 0.95;
 
-    /** Carbon dioxide below which hardening starves, and above which people are harmed, parts per million. */
-    private static final double STARVED_PPM = 300.0;
-
+    /** Carbon dioxide above which people are harmed, parts per million. */
     private static final double HARMFUL_PPM = 5000.0;
 
     /** Moisture content of timber above which decay and corrosion begin to threaten, % of dry mass (S63). */
@@ -92,7 +91,7 @@ final class Watch {
         if (ppm > HARMFUL_PPM) {
             spells.note(Kind.CARBON_DIOXIDE, name, step, ppm, Math::max);
         }
-        if (gains.caughtKgPerS() > 0.0 && shut && ppm < STARVED_PPM) {
+        if (gains.caughtKgPerS() > 0.0 && shut && ppm < Carbonation.STARVED_PPM) {
             softHours[room] += step.hours();
             if (softHours[room] >= 24.0) {
                 spells.note(Kind.DRY_BUT_SOFT, name, step, ppm, Math::min);

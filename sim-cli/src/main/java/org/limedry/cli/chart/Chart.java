@@ -3,10 +3,20 @@ package org.limedry.cli.chart;
 import org.limedry.units.Check;
 
 /** Something that {@link Charts} can draw: one message, told by its title. */
-<<<<<<< HEAD
-<<<<<<< HEAD
-<<<<<<< HEAD
-public sealed interface Chart permits ChancesChart, DelayChart, DoorsChart, DryingChart, PlotsChart, ProgrammeChart, RankChart, ReadingsChart, SavedChart, SeasonsChart, WallAndDewPointChart, WaterAccountChart {
+public sealed interface Chart
+        permits AiringChart,
+                ChancesChart,
+                DelayChart,
+                DoorsChart,
+                DryingChart,
+                PlotsChart,
+                ProgrammeChart,
+                RankChart,
+                ReadingsChart,
+                SavedChart,
+                SeasonsChart,
+                WallAndDewPointChart,
+                WaterAccountChart {
     /** Returns what tells this chart from the others on its page; small letters, digits and hyphens. */
     String id();
 

@@ -13,11 +13,15 @@ final class Diamond {
     private Diamond() {}
 
     static void draw(Canvas canvas, Point2D at, Color inside) {
+        draw(canvas, at, inside, REACH_PX);
+    }
+
+    static void draw(Canvas canvas, Point2D at, Color inside, double reachPx) {
         Path2D diamond = new Path2D.Double();
-        diamond.moveTo(at.getX(), at.getY() - REACH_PX);
-        diamond.lineTo(at.getX() + REACH_PX, at.getY());
-        diamond.lineTo(at.getX(), at.getY() + REACH_PX);
-        diamond.lineTo(at.getX() - REACH_PX, at.getY());
+        diamond.moveTo(at.getX(), at.getY() - reachPx);
+        diamond.lineTo(at.getX() + reachPx, at.getY());
+        diamond.lineTo(at.getX(), at.getY() + reachPx);
+        diamond.lineTo(at.getX() - reachPx, at.getY());
         diamond.closePath();
         canvas.fill(diamond, inside);
         canvas.draw(diamond, Ink.line(1.5), Ink.BLACK);

@@ -36,6 +36,8 @@ interface Picture {
             return new ProgrammePicture(programme, size);
         } else if (chart instanceof DelayChart delay) {
             return new DelayPicture(delay, size);
+        } else if (chart instanceof AiringChart airing) {
+            return new AiringPicture(airing, size);
         }
         throw new AssertionError(chart);
     }

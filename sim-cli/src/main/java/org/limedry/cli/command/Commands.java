@@ -15,6 +15,21 @@ public final class Commands {
 
     /** Returns a new instance of each command. */
     public static List<Callable<Integer>> all() {
-return List.of(new RunCommand(), new DoorsCommand(), new OptionsCommand(), new SeasonsCommand(), new ProgrammeCommand(), new DelayCommand(), new OddsCommand(), new ReadingsCommand(), new DiaryCommand(), new NewCommand(), new AirCommand(), new WallCommand(), new CheckCommand(), new SchemaCommand());
+        return List.of(
+                new RunCommand(),
+                new AiringCommand(),
+                new DoorsCommand(),
+                new OptionsCommand(),
+                new SeasonsCommand(),
+                new ProgrammeCommand(),
+                new DelayCommand(),
+                new OddsCommand(),
+                new ReadingsCommand(),
+                new DiaryCommand(),
+                new NewCommand(),
+                new AirCommand(),
+                new WallCommand(),
+                new CheckCommand(),
+                new SchemaCommand());
     }
 }

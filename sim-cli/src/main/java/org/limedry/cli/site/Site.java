@@ -1,33 +1,22 @@
 package org.limedry.cli.site;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.limedry.air.StandardAtmosphere;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.climate.Shelter;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherRecord;
-import org.limedry.climate.WeatherSeries;
 import org.limedry.lime.LimeKind;
-import org.limedry.lime.ReadinessRule;
-import org.limedry.room.AirExchange;
-import org.limedry.room.RoomPlan;
-import org.limedry.room.Surfaces;
-import org.limedry.simulation.Accuracy;
-import org.limedry.simulation.Physics;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.Draw;
 import org.limedry.study.Measure;
 import org.limedry.study.Uncertain;
-import org.limedry.units.Units;
 import org.limedry.wall.WallPlan;
 
 /** A site file that can be run: everything it says, everything it takes for granted, and what nobody can know. */
@@ -41,27 +30,21 @@ public final class Site {
     /** Key of the year's weather taken earlier or later. */
     public static final String WEATHER_SHIFT = "weatherShift";
 
-    /** The run begins at the mean of these days outdoors. */
-    private static final int START_MEAN_HOURS = 240;
-
     private final SiteParts parts;
     private final Materials materials;
     private final int movedDays;
     private final Optional<PlannedJob> planned;
     private final Guesses guesses;
+    private final ScenarioMaker maker;
     private final List<Uncertain> uncertain;
     private final List<Assumption> assumptions;
 
     Site(SiteParts parts, Materials materials) {
-        this(parts, materials, 0);
+        this(parts, materials, 0, Optional.empty());
     }
 
     Site(SiteParts parts, Materials materials, PlannedJob planned) {
         this(parts, materials, 0, Optional.of(planned));
-    }
-
-    private Site(SiteParts parts, Materials materials, int movedDays) {
-        this(parts, materials, movedDays, Optional.empty());
     }
 
     private Site(SiteParts parts, Materials materials, int movedDays, Optional<PlannedJob> planned) {
@@ -70,6 +53,7 @@ public final class Site {
         this.materials = materials;
         this.movedDays = movedDays;
         this.guesses = new Guesses(parts, materials);
+        this.maker = new ScenarioMaker(parts, materials, guesses, movedDays);
         List<Guess> all = new Unknowns(parts, guesses)
                 .all(parts.weather().reachesAround(parts.entry().get(SiteKeys.PLACE), parts.days(), movedDays));
         this.uncertain = Unknowns.varied(all).stream().map(Guess::uncertain).toList();
@@ -205,7 +189,7 @@ public final class Site {
      * @param days days from the first day on; above 0
      */
     public Optional<Site> lasting(int days) {
-        return covered(new Site(parts.with(parts.days().lasting(days)), materials, movedDays));
+        return covered(new Site(parts.with(parts.days().lasting(days)), materials, movedDays, planned));
     }
 
     /**
@@ -215,11 +199,11 @@ public final class Site {
      * @param days days by which the job is moved, negative for earlier; a year at most
      */
     public Optional<Site> moved(int days) {
-        return covered(new Site(parts, materials, days));
+        return covered(new Site(parts, materials, days, planned));
     }
 
     private static Optional<Site> covered(Site site) {
-        return site.weather(0) instanceof WeatherRecord.Covered ? Optional.of(site) : Optional.empty();
+        return site.maker.weather(0) instanceof WeatherRecord.Covered ? Optional.of(site) : Optional.empty();
     }
 
     /** Returns the days by which the job was moved: a date of its runs stands for one that is as many days later. */
@@ -298,24 +282,7 @@ public final class Site {
      * @param draw quantiles by the keys of {@link #uncertain()}
      */
     public Scenario scenario(Draw draw) {
-        if (!(weather(draw) instanceof WeatherRecord.Covered covered)) {
-            throw new IllegalArgumentException("draw: must lie where the weather reaches, was " + draw);
-        }
-        double meanCelsius = startCelsius(covered.outdoors());
-        CoatPlans coats = new CoatPlans(parts, guesses, draw);
-        return new Scenario(
-                name(),
-                from(),
-                until(),
-                covered.outdoors(),
-                Map.of(),
-                roomPlans(meanCelsius, draw),
-                wallPlans(meanCelsius, draw),
-                coats.coats(),
-                rule(draw),
-                movedDays == 0 ? coats.handTests() : List.of(),
-                physics(draw),
-                Accuracy.ordinary());
+        return maker.scenario(draw);
     }
 
     /**
@@ -325,84 +292,5 @@ public final class Site {
      */
     public Scenario programme(Draw draw) {
         return scenario(draw).withCoats(new CoatPlans(parts, guesses, draw).coatsByGang(gangs()));
-    }
-
-    private WeatherRecord.Cover weather(Draw draw) {
-        if (!draw.quantiles().containsKey(OTHER_WEATHER)) {
-            return weather(Math.toIntExact(Math.round(guesses.weatherShift().in(draw))));
-        }
-        return parts.weather()
-                .other(parts.entry().get(SiteKeys.PLACE), parts.days(), movedDays, draw.quantile(OTHER_WEATHER));
-    }
-
-    private WeatherRecord.Cover weather(int shiftDays) {
-        return parts.weather().over(parts.entry().get(SiteKeys.PLACE), parts.days(), movedDays + shiftDays);
-    }
-
-    private double startCelsius(WeatherSeries outdoors) {
-        double sum = 0.0;
-        int hours = 0;
-        Instant end = from().plus(Duration.ofHours(START_MEAN_HOURS));
-        for (Instant t = from(); t.isBefore(end) && t.isBefore(until()); t = t.plus(Duration.ofHours(1))) {
-            sum += outdoors.celsius(t);
-            hours++;
-        }
-        return sum / hours;
-    }
-
-    private double startCelsius(String room, double meanCelsius) {
-        return Optional.ofNullable(parts.rooms().get(room))
-                .flatMap(entry -> entry.given(RoomKeys.START_CELSIUS))
-                .orElse(meanCelsius);
-    }
-
-    private List<RoomPlan> roomPlans(double meanCelsius, Draw draw) {
-        RoomPlans plans = new RoomPlans(parts, guesses, draw);
-        List<RoomPlan> rooms = new ArrayList<>();
-        parts.rooms().forEach((name, room) -> rooms.add(plans.plan(name, room, startCelsius(name, meanCelsius))));
-        return rooms;
-    }
-
-    private List<WallPlan> wallPlans(double meanCelsius, Draw draw) {
-        WallPlans plans = new WallPlans(parts, materials, guesses, draw);
-        double soilCelsius = parts.weather().record().meanCelsius();
-        return parts.faces().specs().stream()
-                .map(spec -> plans.plan(spec, startCelsius(spec.room(), meanCelsius), soilCelsius))
-                .toList();
-    }
-
-    private ReadinessRule rule(Draw draw) {
-        return parts.entry()
-                .get(SiteKeys.READY_RULE)
-                .with(
-                        Guesses.pascals(guesses.readySuction().in(draw)),
-                        guesses.readyAge().in(draw),
-                        Units.fractionFromPercent(guesses.readyFace().in(draw)));
-    }
-
-    private Physics physics(Draw draw) {
-        Physics usual = Physics.ordinary();
-        Surfaces faces = usual.surfaces();
-        AirExchange air = usual.air();
-        double stillWPerM2K = guesses.stillAir().in(draw);
-        return new Physics(
-                usual.constants(),
-                new Surfaces(
-                        stillWPerM2K,
-                        Math.max(stillWPerM2K, faces.doorOpenWPerM2K()),
-                        Math.max(stillWPerM2K, faces.aimedWPerM2K()),
-                        faces.radiantWPerM2K(),
-                        faces.vapourPerConvectionKPerJ(),
-                        faces.outsideStillWPerM2K(),
-                        faces.outsideWindWPerM2KPerMPerS()),
-                new AirExchange(
-                        air.balance(),
-                        StandardAtmosphere.pressurePa(parts.weather().altitudeM()),
-                        guesses.openingFlow().in(draw),
-                        air.windPressureDifference(),
-                        air.dischargeCoefficient()),
-                usual.airHeat(),
-                usual.outdoorCarbonDioxidePpm(),
-                usual.fogFalls());
     }
 }

@@ -128,7 +128,7 @@ final class SiteKeys {
             OWN,
             ASSUME,
             MEASURES,
-            RATES);
+            RATES,
             PLANNED,
             STEPS,
             RECORDS,

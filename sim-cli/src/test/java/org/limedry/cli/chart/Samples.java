@@ -49,6 +49,10 @@ final class Samples {
         charts.put("programme, winter and summer", ProgrammeSamples.winterAndSummer());
         charts.put("programme, nasty", ProgrammeSamples.nasty());
         charts.put("doors, a week", DoorsSamples.week());
+        charts.put("airing, sketch", AiringSamples.sketch());
+        charts.put("airing, days", AiringSamples.quick());
+        charts.put("airing, never", AiringSamples.never());
+        charts.put("airing, one level", AiringSamples.onlyShut());
         return charts;
     }
 }
