@@ -21,6 +21,7 @@ record DelayBars(List<Row> rows, double left, double right, double bottom) {
             List.of(Fill.HEAVY, Fill.LIGHT, Fill.CROSS, Fill.DOTS, Fill.GREY, Fill.WHITE);
     private static final double BAR_PX = 18;
     private static final double ROW_PX = 25;
+    private static final double OUTLINE_PX = 1.5;
     private static final double WORDS_PX = 18;
     private static final double BETWEEN_PX = 5;
     private static final int SMALLEST_PX = 13;
@@ -56,18 +57,17 @@ record DelayBars(List<Row> rows, double left, double right, double bottom) {
         return new DelayBars(rows, left, right, y);
     }
 
-    /** In one line inside the bar or beside it, where there is room; else with the words over the bar. */
+    /** In one line beside the bar, where there is room; else with the words over the bar. */
     private static Row row(Cause cause, Rectangle2D bar, Fill fill, Size size) {
         Text figure = Text.bold(cause.figure(), size.textPx());
         Text words = Text.plain(cause.words() + ":", size.textPx());
         double width = words.widthPx() + BETWEEN_PX + figure.widthPx();
         boolean before = bar.getMinX() > size.widthPx() - bar.getMaxX();
         double besidePx = Math.max(bar.getMinX(), size.widthPx() - bar.getMaxX()) - GAP_PX - 2;
-        if (width > Math.max(besidePx, bar.getWidth() - 2 * GAP_PX)) {
+        if (width > besidePx) {
             return overBar(cause, bar, fill, size);
         }
-        double x = before ? bar.getMinX() - GAP_PX - width : bar.getMaxX() + GAP_PX;
-        double left = width <= bar.getWidth() - 2 * GAP_PX ? bar.getMinX() + GAP_PX : x;
+        double left = before ? bar.getMinX() - GAP_PX - width : bar.getMaxX() + GAP_PX;
         double baseline = bar.getCenterY() + words.ascentPx() - words.heightPx() / 2;
         return new Row(bar, fill, words, left, baseline, figure, left + words.widthPx() + BETWEEN_PX);
     }
@@ -104,7 +104,25 @@ record DelayBars(List<Row> rows, double left, double right, double bottom) {
             double figureBaseline = row.bar().getCenterY()
                     + row.figure().ascentPx()
                     - row.figure().heightPx() / 2;
-            canvas.boxed(row.figure(), row.figureX(), figureBaseline, Align.START);
+            drawFigure(canvas, row, figureBaseline);
+        }
+    }
+
+    /** A figure inside its bar leaves the outline whole. */
+    private static void drawFigure(Canvas canvas, Row row, double baseline) {
+        double width = row.figure().widthPx();
+        if (row.bar().contains(row.figureX(), row.bar().getCenterY(), width, 1.0)) {
+            double height = BAR_PX - 2 * OUTLINE_PX;
+            canvas.fill(
+                    new Rectangle2D.Double(
+                            row.figureX() - OUTLINE_PX,
+                            row.bar().getMinY() + OUTLINE_PX,
+                            width + 2 * OUTLINE_PX,
+                            height),
+                    Ink.PAPER);
+            canvas.text(row.figure(), row.figureX(), baseline, Align.START);
+        } else {
+            canvas.boxed(row.figure(), row.figureX(), baseline, Align.START);
         }
     }
 }

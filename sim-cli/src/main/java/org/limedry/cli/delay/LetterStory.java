@@ -1,0 +1,51 @@
+package org.limedry.cli.delay;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.limedry.cli.chart.DateWords;
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.site.PlannedJob.Cause;
+
+/** The plain paragraph: what had been agreed and what happened, in the past tense, nobody blamed. */
+final class LetterStory {
+    private LetterStory() {}
+
+    static String of(DelayStory story) {
+        JobSide planned = story.planned();
+        JobSide actual = story.actual();
+        List<String> sentences = new ArrayList<>();
+        sentences.add("The plan had the first coat on " + DateWords.longDay(planned.day(planned.laid()))
+                + " and the last one ready on " + DateWords.longDay(story.plannedReady()) + ", "
+                + DelayWords.days(planned.daysTaken()) + " later.");
+        story.facts()
+                .ownRelease()
+                .filter(released -> !released.planned().equals(released.actual()))
+                .ifPresent(released -> sentences.add("The room was released on "
+                        + DateWords.longDay(released.actual()) + ", "
+                        + DelayWords.later(released.planned(), released.actual()) + " than agreed."));
+        conditions(story, sentences);
+        String ready = actual.ready().isPresent() ? "ready took " : "the end of the run went ";
+        sentences.add("From the first coat to " + ready + DelayWords.days(actual.daysTaken()) + ", with "
+                + Figures.count(actual.roomDays().drying(story.targetLitres()), "drying day") + " among them.");
+        return String.join(" ", sentences);
+    }
+
+    private static void conditions(DelayStory story, List<String> sentences) {
+        DelayFacts facts = story.facts();
+        List<Cause> causes = story.runs().causes();
+        if (causes.contains(Cause.DOORS) && facts.doorsDiffer()) {
+            sentences.add("On working days the doors were open "
+                    + DelayWords.hoursFigure(facts.actualDoorHours()) + " hours where "
+                    + DelayWords.hoursFigure(facts.plannedDoorHours()) + " had been agreed.");
+        }
+        if (causes.contains(Cause.PLANT)) {
+            sentences.add("Heat and machines agreed: " + facts.plannedMachines() + "; on site: "
+                    + facts.actualMachines() + ".");
+        }
+        if (causes.contains(Cause.WALL)
+                && !DelayFacts.wetness(story.planned()).equals(DelayFacts.wetness(story.actual()))) {
+            sentences.add("The wall was found " + DelayFacts.wetness(story.actual()) + "; it had been stated as "
+                    + DelayFacts.wetness(story.planned()) + ".");
+        }
+    }
+}
