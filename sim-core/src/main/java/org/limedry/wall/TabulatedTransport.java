@@ -10,7 +10,7 @@ import org.limedry.units.Check;
  * flux potential in closed form.
  *
  * <p>Where a table is flat the solver would divide 0 by 0. Three stores are added that no flow changes: 1e-8 kg/m3 per
- * e-fold of u everywhere; {@code 4e-4 w_f / (1 + p / 1000 Pa)} (at least 1e-3 kg/m3 for w_f), which is a millionth of w_f at
+ * e-fold of u everywhere; {@code 4e-4 w_f / (1 + p / 1000 Pa)} (at least 0.01 kg/m3 for 4e-4 w_f), which is a millionth of w_f at
  * 4e5 Pa, lets a front of full pores move in steps of use, and grows without bound as the suction falls below 0 towards
  * -1000 Pa, so that water which full pores cannot hold stays where it is and in the account; and 1 kg/m3 per
  * e-fold above 1e10 Pa, where no vapour is left, so that a stage may overshoot a dry end. A profile tells the table's
@@ -19,11 +19,11 @@ import org.limedry.units.Check;
 final class TabulatedTransport implements Transport {
     private static final double SMALL_STORE_KG_PER_M3 = 1.0e-8;
     private static final double STANDING_SHARE = 4.0e-4;
-    private static final double LEAST_STANDING_KG_PER_M3 = 1.0e-3;
+    private static final double LEAST_STANDING_KG_PER_M3 = 1.0e-2;
     private static final double DRY_STORE_KG_PER_M3 = 1.0;
     private static final double DRY_FROM = SuctionScale.SHIFTED.of(1.0e10);
     private static final double MOST_FLOOR_KG_PER_M3 = 50.0;
-    private static final double LEAST_FLOOR_KG_PER_M3 = 1.0e-2;
+    private static final double LEAST_FLOOR_KG_PER_M3 = 1.0;
     private static final double FLOOR_SHARE = 0.2;
 
     private final SuctionTable table;

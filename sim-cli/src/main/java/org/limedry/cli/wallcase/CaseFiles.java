@@ -104,7 +104,10 @@ public final class CaseFiles {
 
         Table(Path file, String... heading) throws IOException {
             Writer out = Files.newBufferedWriter(file);
-            csv = new CsvFactory().createGenerator(out);
+            csv = CsvFactory.builder()
+                    .enable(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING)
+                    .build()
+                    .createGenerator(out);
             csv.setSchema(CsvSchema.emptySchema().withLineSeparator("\n"));
             row(heading);
         }

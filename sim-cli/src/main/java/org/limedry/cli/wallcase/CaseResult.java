@@ -1,9 +1,7 @@
 package org.limedry.cli.wallcase;
 
-import java.time.Duration;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Progress;
-import org.limedry.units.Units;
 import org.limedry.wall.WallColumn;
 import org.limedry.wall.WallPlan;
 
@@ -73,8 +71,7 @@ public record CaseResult(
 
     /** Returns the hour that the written run reached. */
     double reachedHour() {
-        return Units.hoursFromSeconds(
-                Duration.between(WallCase.START, written.outcome().reached()).toNanos() / NANOS_PER_SECOND);
+        return WallCase.hour(written.outcome().reached());
     }
 
     /** Returns 1, or the factor on the grid that comes nearest to the cells asked for. */

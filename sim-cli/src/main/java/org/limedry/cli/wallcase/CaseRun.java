@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.limedry.simulation.Onlooker;
 import org.limedry.simulation.Outcome;
@@ -29,6 +30,7 @@ final class CaseRun implements Onlooker {
     private double startWaterKgPerM2;
     private double wettestPa = Double.POSITIVE_INFINITY;
     private boolean started;
+    private Optional<Snapshot> reached = Optional.empty();
 
     private CaseRun(WallCase wallCase) {
         this.wallCase = wallCase;
@@ -60,6 +62,10 @@ final class CaseRun implements Onlooker {
     static Result run(WallCase wallCase, double gridFactor, double tolerance, Progress progress) {
         CaseRun run = new CaseRun(wallCase);
         Outcome outcome = Simulation.run(wallCase.scenario(gridFactor, tolerance), progress, run);
+        if (run.snapshots.isEmpty()) {
+            // The solver gave up before the first output hour: what it reached is better than nothing.
+            run.reached.ifPresent(run.snapshots::add);
+        }
         return new Result(
                 run.snapshots,
                 outcome,
@@ -86,6 +92,8 @@ final class CaseRun implements Onlooker {
         Double hour = hours.get(now);
         if (hour != null) {
             snapshots.add(snapshot(hour, wall));
+        } else if (snapshots.isEmpty()) {
+            reached = Optional.of(snapshot(WallCase.hour(now), wall));
         }
     }
 

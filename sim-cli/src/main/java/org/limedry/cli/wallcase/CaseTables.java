@@ -147,7 +147,7 @@ final class CaseTables {
 
     private static void enough(NumberTable table, int least) {
         if (table.problems().isEmpty() && table.rows().size() < least) {
-            table.refuse(table.rows().size() + " rows", "must have at least " + least);
+            table.refuse(table.rows().isEmpty() ? "no rows" : "1 row", "must have at least " + least);
         }
     }
 

@@ -71,6 +71,11 @@ public record WallCase(
         return START.plus(Duration.ofNanos(Math.round(hour * NANOS_PER_HOUR)));
     }
 
+    /** Returns the hour of an instant of the run. */
+    static double hour(Instant instant) {
+        return Duration.between(START, instant).toNanos() / NANOS_PER_HOUR;
+    }
+
     /** Returns the instants at which a step must end: output hours, and bends of the climates. */
     List<Instant> stops() {
         List<Instant> stops = new ArrayList<>();
