@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
-import org.limedry.air.MagnusForm;
+import org.limedry.air.SaturationCurve;
 import org.limedry.climate.Schedule;
 import org.limedry.simulation.History;
 
@@ -21,7 +21,7 @@ import org.limedry.simulation.History;
  * @param walls the plastered walls
  * @param saturation saturation vapour pressure of the run
  */
-record WetDays(History history, Set<String> walls, MagnusForm saturation) {
+record WetDays(History history, Set<String> walls, SaturationCurve saturation) {
     private static final Duration JUST_BEFORE = Duration.ofSeconds(1);
 
     /** Returns the wet ones of the days on which the doors stood open. */

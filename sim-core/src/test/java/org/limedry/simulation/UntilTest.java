@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.time.Instant;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.limedry.proof.benchmarks.Lab;
 
 /** EXACT: two coats, laid in hours 1 and 30, each ready by rule after a day. */
 final class UntilTest {

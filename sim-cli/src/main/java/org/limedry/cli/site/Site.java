@@ -137,6 +137,8 @@ public final class Site {
                 .given(SiteKeys.GANGS)
                 .map(gangs -> gangs.stream().map(GangKeys::plan).toList())
                 .orElseGet(() -> List.of(GangKeys.usual()));
+    }
+
     /**
      * Returns how wet a listed wall is as the run begins: "damp", "as measured".
      *

@@ -107,6 +107,8 @@ final class RandomChartsTest {
         return random.nextBoolean()
                 ? ProgrammeSamples.weeks(earliest, likely, likely + 20 * random.nextDouble())
                 : Weeks.likelyOnly(ProgrammeSamples.known(likely));
+    }
+
     @Property(tries = 60)
     void airing_anyLevels_textsStandClear(@ForAll long seed) {
         assertClear(AiringSamples.random(new Random(seed)));
