@@ -65,14 +65,11 @@ final class ArchitectureTest {
             .whereLayer("chart")
             .mayOnlyBeAccessedByLayers("command", "verify", "questions", "report", "page")
             .whereLayer("site")
-            .mayOnlyBeAccessedByLayers("command", "questions", "report", "page", "chart")
-            .whereLayer("readings")
-            .mayOnlyBeAccessedByLayers("command", "verify", "questions", "report", "page", "chart", "site")
-            .mayOnlyBeAccessedByLayers("command", "report", "chart", "wallcase")
+            .mayOnlyBeAccessedByLayers("command", "questions", "report", "page", "chart", "wallcase")
             .whereLayer("wallcase")
             .mayOnlyBeAccessedByLayers("command")
             .whereLayer("readings")
-            .mayOnlyBeAccessedByLayers("command", "verify", "report", "chart", "site", "wallcase")
+            .mayOnlyBeAccessedByLayers("command", "verify", "questions", "report", "page", "chart", "site", "wallcase")
             .ensureAllClassesAreContainedInArchitecture();
 
     @ArchTest
