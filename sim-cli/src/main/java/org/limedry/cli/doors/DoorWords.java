@@ -92,13 +92,23 @@ public final class DoorWords {
                 .orElse(likely);
     }
 
-    /** Returns litres with the decimals that suit the largest of all. */
     private String figure(double litres) {
+        return decimals() == 0 ? Figures.whole(litres) : Figures.oneDecimal(litres);
+    }
+
+    /** Returns litres as they are shown, so that differences are those of what can be read. */
+    private double shown(double litres) {
+        double unit = decimals() == 0 ? 1.0 : 10.0;
+        return Math.round(litres * unit) / unit;
+    }
+
+    /** Returns the decimals that suit the largest of all figures. */
+    private int decimals() {
         double largest = findings.ways().values().stream()
                 .mapToDouble(way -> Math.abs(way.litres()))
                 .max()
                 .orElse(0.0);
-        return Litres.decimals(largest) == 0 ? Figures.whole(litres) : Figures.oneDecimal(litres);
+        return Litres.decimals(largest);
     }
 
     /** Returns what the plan is worth against open doors and shut ones, also where it is worth nothing. */
@@ -109,8 +119,8 @@ public final class DoorWords {
     }
 
     private String against(DoorWay other, String words) {
-        double plan = findings.of(DoorWay.PLAN).litres();
-        double difference = plan - findings.of(other).litres();
+        double plan = shown(findings.of(DoorWay.PLAN).litres());
+        double difference = plan - shown(findings.of(other).litres());
         double alike = Math.max(
                 ALIKE_LITRES,
                 ALIKE_SHARE
