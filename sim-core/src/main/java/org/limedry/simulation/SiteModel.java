@@ -12,7 +12,6 @@ import org.limedry.room.VapourExchange;
 import org.limedry.simulation.Ledger.Term;
 import org.limedry.units.Check;
 import org.limedry.wall.Constants;
-import org.limedry.wall.LaterLayer;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.WallColumn;
 import org.limedry.wall.WallPlan;
@@ -43,7 +42,11 @@ final class SiteModel implements SiteView {
         }
         for (CoatPlan coat : scenario.coats()) {
             int wall = wallIndex(coat.wall());
-            Check.that(columns.get(wall).plan().later().isEmpty(), "later", "none on a wall with coats", coat.wall());
+            Check.that(
+                    columns.get(wall).plan().laterLayers().isEmpty(),
+                    "laterLayers",
+                    "none on a wall with coats",
+                    coat.wall());
             coats.add(new CoatCourse(
                     coat,
                     scenario.rule(),
@@ -178,11 +181,11 @@ final class SiteModel implements SiteView {
     /** Lays the layers without lime that are due on a wall. */
     private boolean layLater(int wall, Instant now) {
         WallColumn column = columns.get(wall);
-        List<LaterLayer> later = column.plan().later();
+        List<LayerPlan> later = column.plan().laterLayers();
         boolean any = false;
         while (column.coats() < later.size()
                 && !now.isBefore(later.get(column.coats()).laid())) {
-            LayerPlan layer = later.get(column.coats()).layer();
+            LayerPlan layer = later.get(column.coats());
             double water =
                     column.lay(layer.material(), layer.thicknessM(), layer.startSuctionPa(), layer.startCelsius());
             books.ofWall(wall).add(Term.LAID, column.plan().areaM2() * water);

@@ -35,7 +35,7 @@ final class Timeline {
             }
         }
         for (WallPlan wall : scenario.walls()) {
-            wall.later().forEach(layer -> instants.add(layer.laid()));
+            wall.laterLayers().forEach(layer -> instants.add(layer.laid()));
         }
         scenario.handTests().stream().map(HandTest::instant).forEach(instants::add);
         instants.add(scenario.until());

@@ -1,12 +1,9 @@
 package org.limedry.wall;
 
-import java.util.ArrayList;
 import java.util.List;
 
-/** Where the nodes of each layer of a wall stand, by the meshing of its plan. */
+/** Where the nodes of each layer of a wall stand: the grid of sites, or a finer one for tabulated materials. */
 final class Layout {
-    private static final double SAME_M = 1.0e-9;
-
     private final WallPlan plan;
     private final double gridFactor;
 
@@ -15,66 +12,45 @@ final class Layout {
         this.gridFactor = gridFactor;
     }
 
-    /** Returns the links of one layer of the wall as the run begins, m. */
+    /** Returns the links of one layer that is there from the start, m. */
     double[] layer(int index) {
-        double thicknessM = plan.layers().get(index).thicknessM();
-        boolean innermost = index == plan.layers().size() - 1;
-        if (plan.meshing() instanceof Meshing.Graded graded) {
-            Grid.End start = index == 0 ? gradedEnd(plan.outside()) : Grid.End.OUTER;
-            Grid.End faced = plan.later().isEmpty() ? gradedEnd(plan.inside()) : Grid.End.OUTER;
-            return graded(graded, thicknessM, depthM(index), start, innermost ? faced : Grid.End.OUTER);
+        if (plan.isTabulated()) {
+            return graded(index);
         }
+        boolean innermost = index == plan.startLayers().size() - 1;
         Grid.End start = index == 0 ? outerEnd(plan.outside()) : Grid.End.OUTER;
+        double thicknessM = plan.layers().get(index).thicknessM();
         return Grid.layer(thicknessM, gridFactor, start, innermost ? Grid.End.FACE : Grid.End.OUTER);
     }
 
     /**
      * Returns the links of a coat or a later layer, m.
      *
+     * @param index its place among all layers
      * @param thicknessM its thickness, m
-     * @param depthM depth of its outer end, m
      */
-    double[] laid(double thicknessM, double depthM) {
-        if (!(plan.meshing() instanceof Meshing.Graded graded)) {
-            return Grid.coat(thicknessM, gridFactor);
-        }
-        double wholeM = depthM(plan.layers().size())
-                + plan.later().stream()
-                        .mapToDouble(later -> later.layer().thicknessM())
-                        .sum();
-        boolean covered = depthM + thicknessM < wholeM - SAME_M;
-        return graded(graded, thicknessM, depthM, Grid.End.OUTER, covered ? Grid.End.OUTER : gradedEnd(plan.inside()));
+    double[] laid(int index, double thicknessM) {
+        return plan.isTabulated() ? graded(index) : Grid.coat(thicknessM, gridFactor);
     }
 
-    /** Returns how many links the wall will have when all is laid. */
+    /** Returns how many links the wall has when all its layers are laid. */
     int links() {
         int count = 0;
         for (int layer = 0; layer < plan.layers().size(); layer++) {
             count += layer(layer).length;
         }
-        double depthM = depthM(plan.layers().size());
-        for (LaterLayer later : plan.later()) {
-            count += laid(later.layer().thicknessM(), depthM).length;
-            depthM += later.layer().thicknessM();
-        }
         return count;
     }
 
-    private double depthM(int layer) {
-        return plan.layers().stream()
-                .limit(layer)
-                .mapToDouble(LayerPlan::thicknessM)
-                .sum();
-    }
-
-    private double[] graded(Meshing.Graded graded, double thicknessM, double depthM, Grid.End start, Grid.End end) {
-        double[] links = Grid.graded(thicknessM, gridFactor, start, end);
-        List<Double> places = new ArrayList<>();
-        for (double asked : graded.depthsM()) {
-            if (asked > depthM && asked < depthM + thicknessM) {
-                places.add(asked - depthM);
-            }
-        }
+    private double[] graded(int index) {
+        LayerPlan layer = plan.layers().get(index);
+        boolean innermost = index == plan.layers().size() - 1;
+        Grid.End start = index == 0 ? gradedEnd(plan.outside()) : Grid.End.OUTER;
+        Grid.End end = innermost ? gradedEnd(plan.inside()) : Grid.End.OUTER;
+        double[] links = Grid.graded(layer.thicknessM(), gridFactor, start, end);
+        List<Double> places = layer.nodesM().stream()
+                .filter(place -> place > 0.0 && place < layer.thicknessM())
+                .toList();
         Grid.moveNodes(links, places);
         return links;
     }

@@ -44,14 +44,14 @@ public final class WallColumn implements WallView {
         this.plan = plan;
         this.constants = constants;
         layout = new Layout(plan, gridFactor);
-        oldLayers = plan.layers().size();
+        oldLayers = plan.startLayers().size();
         boolean film = !(plan.outside() instanceof Side.Sealed || plan.outside() instanceof Side.Soil);
         mesh = plan.isTabulated() ? WallMesh.emptyTabulated() : WallMesh.empty(film);
         for (int k = 0; k < oldLayers; k++) {
             mesh = mesh.with(layout.layer(k), table(plan.layers().get(k).material()));
         }
         state = new WallState(mesh.nodes());
-        WallStart.fill(plan.layers(), mesh, state);
+        WallStart.fill(plan.startLayers(), mesh, state);
         for (int node = 0; node < mesh.nodes(); node++) {
             put(node, state.waterKgPerM2[node], state.logSuction[node]);
         }
@@ -118,7 +118,7 @@ public final class WallColumn implements WallView {
         int contact = mesh.nodes() - 1;
         double contactCapacity = capacity(contact);
         double film = innerFilmKgPerM2();
-        mesh = mesh.with(layout.laid(thicknessM, reading.thicknessM()), table);
+        mesh = mesh.with(layout.laid(mesh.layers(), thicknessM), table);
         WallState before = state;
         state = new WallState(mesh.nodes());
         System.arraycopy(before.waterKgPerM2, 0, state.waterKgPerM2, 0, contact + 1);

@@ -233,17 +233,24 @@ final class WallMesh {
             double excess = stored[0] - waterKgPerM2;
             low = excess > 0.0 ? u : low;
             high = excess > 0.0 ? high : u;
-            double newton = u - excess / stored[1];
+            double next = u - excess / stored[1];
             // Where Newton keeps to one side of a kink, halving now and then closes the bracket.
-            boolean halve = !(newton >= low && newton <= high) || i % HALVE_EVERY == HALVE_EVERY - 1;
-            double next = halve ? 0.5 * (low + high) : newton;
-            boolean settled = !halve && Math.abs(next - u) < BRACKETED_SHARE * accuracy;
-            if (settled || high - low < CLOSED) {
-                return inRange(next - CLOSED) && inRange(next + CLOSED) ? next : Double.NaN;
+            if (!(next >= low && next <= high) || i % HALVE_EVERY == HALVE_EVERY - 1) {
+                next = 0.5 * (low + high);
+            } else if (Math.abs(next - u) < BRACKETED_SHARE * accuracy) {
+                return kept(next);
+            }
+            if (high - low < CLOSED) {
+                return kept(next);
             }
             u = next;
         }
         return Double.NaN;
+    }
+
+    /** A search that ends at an end of the range has found no suction that holds the water. */
+    private static double kept(double u) {
+        return inRange(u - CLOSED) && inRange(u + CLOSED) ? u : Double.NaN;
     }
 
     /** Writes the water that a node without a film stores at u, and its slope. */

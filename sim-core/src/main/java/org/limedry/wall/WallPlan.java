@@ -1,7 +1,6 @@
 package org.limedry.wall;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.limedry.units.Check;
 
 /**
@@ -14,8 +13,6 @@ import org.limedry.units.Check;
  * @param outside what the first layer looks at
  * @param inside what the last layer looks at; coats go on this side
  * @param risingDampKgPerS water drawn from the ground into the whole wall, kg/s; at least 0
- * @param later layers laid on the inner face in the course of a run, in that order
- * @param meshing how it is divided into cells
  */
 public record WallPlan(
         String name,
@@ -24,9 +21,7 @@ public record WallPlan(
         List<LayerPlan> layers,
         Side outside,
         Side inside,
-        double risingDampKgPerS,
-        List<LaterLayer> later,
-        Meshing meshing) {
+        double risingDampKgPerS) {
     /** What a wall is to the reader of a report. */
     public enum Kind {
         /** A wall the user listed. */
@@ -47,35 +42,32 @@ public record WallPlan(
         layers = List.copyOf(layers);
         Check.notEmpty(layers, "layers");
         Check.nonNegative(risingDampKgPerS, "risingDampKgPerS", "kg/s");
-        later = List.copyOf(later);
-        long tabulated = layersAndLater(layers, later)
-                .filter(layer -> layer.isTabulated())
-                .count();
-        Check.that(
-                tabulated == 0 || tabulated == layers.size() + later.size(),
-                "layers",
-                "all tabulated or none",
-                tabulated + " tabulated");
+        Check.that(layers.get(0).isThereFromTheStart(), "layers", "led by one that is there from the start", name);
+        for (int k = 1; k < layers.size(); k++) {
+            boolean inOrder = !layers.get(k).laid().isBefore(layers.get(k - 1).laid());
+            Check.that(
+                    inOrder,
+                    "layers",
+                    "in the order in which they are laid",
+                    layers.get(k).name());
+            boolean ofOneKind = layers.get(k).isTabulated() == layers.get(0).isTabulated();
+            Check.that(
+                    ofOneKind, "layers", "all tabulated or none", layers.get(k).name());
+        }
     }
 
-    /** Plans a wall of a site: nothing laid later but coats, and the grid of sites. */
-    public WallPlan(
-            String name,
-            Kind kind,
-            double areaM2,
-            List<LayerPlan> layers,
-            Side outside,
-            Side inside,
-            double risingDampKgPerS) {
-        this(name, kind, areaM2, layers, outside, inside, risingDampKgPerS, List.of(), new Meshing.OfSites());
+    /** Returns the layers that are there from the start. */
+    public List<LayerPlan> startLayers() {
+        return layers.stream().filter(LayerPlan::isThereFromTheStart).toList();
+    }
+
+    /** Returns the layers that are laid on the inner face in the course of a run. */
+    public List<LayerPlan> laterLayers() {
+        return layers.stream().filter(layer -> !layer.isThereFromTheStart()).toList();
     }
 
     /** Tells whether the functions of its materials are tables, met to the letter. */
     public boolean isTabulated() {
         return layers.get(0).isTabulated();
-    }
-
-    private static Stream<LayerPlan> layersAndLater(List<LayerPlan> layers, List<LaterLayer> later) {
-        return Stream.concat(layers.stream(), later.stream().map(LaterLayer::layer));
     }
 }

@@ -14,9 +14,7 @@ import org.limedry.material.SuctionTable;
 import org.limedry.proof.benchmarks.Lab;
 import org.limedry.proof.benchmarks.SheetMaterials;
 import org.limedry.wall.FaceLook;
-import org.limedry.wall.LaterLayer;
 import org.limedry.wall.LayerPlan;
-import org.limedry.wall.Meshing;
 import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
 import org.limedry.wall.WallView;
@@ -57,9 +55,8 @@ final class TabulatedWallTest {
         return new LinearTable(new double[] {0.0, full}, new double[] {dry, wet});
     }
 
-    private static WallPlan plan(List<LayerPlan> layers, Side outside, Side inside, List<LaterLayer> later) {
-        return new WallPlan(
-                "w", WallPlan.Kind.LISTED, 1.0, layers, outside, inside, 0.0, later, new Meshing.Graded(List.of()));
+    private static WallPlan plan(List<LayerPlan> layers, Side outside, Side inside) {
+        return new WallPlan("w", WallPlan.Kind.LISTED, 1.0, layers, outside, inside, 0.0);
     }
 
     private static WallView last(Lab lab, double hours) {
@@ -77,8 +74,7 @@ final class TabulatedWallTest {
                 List.of(new LayerPlan("b", sampled(SheetMaterials.freshBrick(), 1601), 0.25, 15.0, 3.0e4));
 
         WallView byLaw = last(new Lab().accuracy(1.0e-4, 4.0).wall("w", closed, new Side.Sealed(), ROOM), 240.0);
-        WallView byRows =
-                last(new Lab().accuracy(1.0e-4, 2.0).wall(plan(rows, new Side.Sealed(), ROOM, List.of())), 240.0);
+        WallView byRows = last(new Lab().accuracy(1.0e-4, 2.0).wall(plan(rows, new Side.Sealed(), ROOM)), 240.0);
 
         double lost = 0.25 * SheetMaterials.freshBrick().retention().waterKgPerM3(3.0e4) - byLaw.layerWaterKgPerM2(0);
         assertTrue(lost > 5.0, "lost " + lost);
@@ -100,7 +96,7 @@ final class TabulatedWallTest {
                 .accuracy(1.0e-3, 1.0)
                 .course("a", AirSeries.steady(10.0, 0.999, MagnusForm.ISO_WATER))
                 .course("b", AirSeries.steady(20.0, 0.990, MagnusForm.ISO_WATER))
-                .wall(plan(layers, new Side.Held("a"), new Side.Held("b"), List.of()));
+                .wall(plan(layers, new Side.Held("a"), new Side.Held("b")));
 
         WallView wall = last(lab, 3000.0);
 
@@ -130,15 +126,11 @@ final class TabulatedWallTest {
                 MagnusForm.ISO_WATER);
         Material brick = sampled(SheetMaterials.freshBrick(), 201);
         Material coat = sampled(SheetMaterials.freshCoat(), 201);
-        LaterLayer later = new LaterLayer(new LayerPlan("c", coat, 0.01, 12.0, 2.6e4), Lab.at(7.3));
+        LayerPlan later = new LayerPlan("c", coat, 0.01, 12.0, 2.6e4, Lab.at(7.3), List.of());
         Lab lab = new Lab()
                 .accuracy(1.0e-3, 0.5)
                 .course("a", course)
-                .wall(plan(
-                        List.of(new LayerPlan("b", brick, 0.1, 15.0, 1.0e7)),
-                        new Side.Held("a"),
-                        ROOM,
-                        List.of(later)));
+                .wall(plan(List.of(new LayerPlan("b", brick, 0.1, 15.0, 1.0e7), later), new Side.Held("a"), ROOM));
         double[] through = new double[2];
         double[] start = {Double.NaN};
         double[] last = new double[2];
@@ -187,8 +179,7 @@ final class TabulatedWallTest {
                 .wall(plan(
                         List.of(new LayerPlan("m", material, 0.02, 15.0, start)),
                         new Side.Held("a"),
-                        new Side.Sealed(),
-                        List.of()));
+                        new Side.Sealed()));
         return last(lab, 8.0).waterKgPerM2();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.limedry.simulation.Outcome;
+import org.limedry.wall.LayerPlan;
 
 /** The answer on the console: water of every layer first, then how far to trust it. */
 public final class CaseAnswer {
@@ -45,9 +46,10 @@ public final class CaseAnswer {
         Snapshot last = result.last();
         say("%s: water after %s h, kg/m2", name, CaseReader.text(last.hour()));
         for (int layer = 0; layer < last.layerWaterKgPerM2().size(); layer++) {
-            CaseLayer said = result.wallCase().layers().get(layer);
-            String when = said.laidAtHour() > 0.0 ? "  laid at " + CaseReader.text(said.laidAtHour()) + " h" : "";
-            say("  %-24s %12.5f%s", said.plan().name(), last.layerWaterKgPerM2().get(layer), when);
+            LayerPlan plan = result.wallCase().layers().get(layer);
+            String when =
+                    plan.isThereFromTheStart() ? "" : "  laid at " + CaseReader.text(WallCase.hour(plan.laid())) + " h";
+            say("  %-24s %12.5f%s", plan.name(), last.layerWaterKgPerM2().get(layer), when);
         }
         say(
                 "  in through the outside   %12.5f   inside %.5f",

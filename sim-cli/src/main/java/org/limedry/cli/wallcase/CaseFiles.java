@@ -58,7 +58,7 @@ public final class CaseFiles {
                 for (int layer = 0; layer < snapshot.layerWaterKgPerM2().size(); layer++) {
                     table.row(
                             number(snapshot.hour()),
-                            result.wallCase().layers().get(layer).plan().name(),
+                            result.wallCase().layers().get(layer).name(),
                             number(snapshot.layerWaterKgPerM2().get(layer)));
                 }
             }

@@ -1,5 +1,6 @@
 package org.limedry.cli.wallcase;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -30,18 +31,20 @@ final class CaseLayers {
     }
 
     /** Returns the layers that can be read; reports whatever is wrong with the others. */
-    List<CaseLayer> read() {
+    List<LayerPlan> read() {
         List<Entry> entries = whole.given(CaseKeys.LAYERS).orElse(List.of());
         checkNames(entries);
         checkOrder(entries);
-        List<CaseLayer> layers = new ArrayList<>();
+        List<LayerPlan> layers = new ArrayList<>();
+        double depthMm = 0.0;
         for (Entry entry : entries) {
-            layer(entry).ifPresent(layers::add);
+            layer(entry, depthMm).ifPresent(layers::add);
+            depthMm += entry.given(CaseKeys.THICKNESS_MM).orElse(0.0);
         }
         return layers;
     }
 
-    private Optional<CaseLayer> layer(Entry entry) {
+    private Optional<LayerPlan> layer(Entry entry, double depthMm) {
         Optional<SuctionTable> suction = entry.given(CaseKeys.SUCTION_TABLE)
                 .flatMap(name -> suctionTables.computeIfAbsent(
                         name, key -> tables.suction(key, entry.at(CaseKeys.SUCTION_TABLE))));
@@ -63,13 +66,17 @@ final class CaseLayers {
                 water.get().permeability(),
                 water.get().conductivity(),
                 entry.get(CaseKeys.DENSITY) * entry.get(CaseKeys.HEAT_CAPACITY));
-        LayerPlan plan = new LayerPlan(
+        double laidAtHour = entry.find(CaseKeys.LAID_AT).orElse(0.0);
+        return Optional.of(new LayerPlan(
                 entry.get(CaseKeys.NAME),
                 material,
                 Units.metresFromMm(entry.get(CaseKeys.THICKNESS_MM)),
                 entry.get(CaseKeys.START_STATE).get(CaseKeys.START_CELSIUS),
-                startPa.get());
-        return Optional.of(new CaseLayer(plan, entry.find(CaseKeys.LAID_AT).orElse(0.0)));
+                startPa.get(),
+                laidAtHour > 0.0 ? WallCase.instant(laidAtHour) : Instant.MIN,
+                whole.find(CaseKeys.POSITIONS_MM).orElse(List.of()).stream()
+                        .map(mm -> Units.metresFromMm(mm - depthMm))
+                        .toList()));
     }
 
     /** Kelvin's law for a start by humidity, which at 100 % is suction 0. */

@@ -15,6 +15,7 @@ import org.limedry.cli.site.schema.Node;
 import org.limedry.cli.site.schema.Problems;
 import org.limedry.cli.site.schema.YamlTree;
 import org.limedry.wall.Constants;
+import org.limedry.wall.LayerPlan;
 
 /** Reads wall case files: a case that can be run, or everything that is wrong with the file and its tables. */
 public final class CaseReader {
@@ -66,7 +67,7 @@ public final class CaseReader {
         CaseSides sides = new CaseSides(tables, constants, hours, notes);
         Optional<CaseSide> outside = entry.given(CaseKeys.OUTSIDE).flatMap(side -> sides.read(side, "outside"));
         Optional<CaseSide> inside = entry.given(CaseKeys.INSIDE).flatMap(side -> sides.read(side, "inside"));
-        List<CaseLayer> layers = new CaseLayers(tables, constants, entry).read();
+        List<LayerPlan> layers = new CaseLayers(tables, constants, entry).read();
         checkHours(entry);
         checkPositions(entry);
         if (!problems.isEmpty()) {

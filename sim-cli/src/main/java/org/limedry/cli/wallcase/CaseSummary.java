@@ -32,8 +32,7 @@ final class CaseSummary {
         return IntStream.range(0, last.layerWaterKgPerM2().size())
                 .mapToObj(layer -> {
                     Map<String, Object> entry = new LinkedHashMap<>();
-                    entry.put(
-                            "name", result.wallCase().layers().get(layer).plan().name());
+                    entry.put("name", result.wallCase().layers().get(layer).name());
                     entry.put("waterKgPerM2", last.layerWaterKgPerM2().get(layer));
                     return entry;
                 })

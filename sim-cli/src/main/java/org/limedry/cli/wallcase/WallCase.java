@@ -18,8 +18,7 @@ import org.limedry.simulation.Physics;
 import org.limedry.simulation.Scenario;
 import org.limedry.units.Units;
 import org.limedry.wall.Constants;
-import org.limedry.wall.LaterLayer;
-import org.limedry.wall.Meshing;
+import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
 
@@ -38,7 +37,7 @@ import org.limedry.wall.WallPlan;
  * @param notes what the reader of the answer must know about how the file was understood
  */
 public record WallCase(
-        List<CaseLayer> layers,
+        List<LayerPlan> layers,
         CaseSide outside,
         CaseSide inside,
         Constants constants,
@@ -86,23 +85,8 @@ public record WallCase(
 
     /** Returns the wall as planned. */
     WallPlan plan() {
-        List<Double> depthsM = positionsMm.stream().map(Units::metresFromMm).toList();
         return new WallPlan(
-                "wall",
-                WallPlan.Kind.LISTED,
-                1.0,
-                layers.stream()
-                        .filter(layer -> layer.laidAtHour() == 0.0)
-                        .map(CaseLayer::plan)
-                        .toList(),
-                side(outside, OUTSIDE),
-                side(inside, INSIDE),
-                0.0,
-                layers.stream()
-                        .filter(layer -> layer.laidAtHour() > 0.0)
-                        .map(layer -> new LaterLayer(layer.plan(), instant(layer.laidAtHour())))
-                        .toList(),
-                new Meshing.Graded(depthsM));
+                "wall", WallPlan.Kind.LISTED, 1.0, layers, side(outside, OUTSIDE), side(inside, INSIDE), 0.0);
     }
 
     /** Returns the run on a grid and tolerance. */
