@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.limedry.climate.Outdoors;
 import org.limedry.lime.CoatPlan;
+import org.limedry.lime.HandTest;
 import org.limedry.lime.Laying;
 import org.limedry.room.RoomPlan;
 import org.limedry.room.VapourExchange;
@@ -40,22 +41,7 @@ final class SiteModel implements SiteView {
             columns.add(new WallColumn(
                     wall, physics.constants(), scenario.accuracy().gridFactor()));
         }
-        for (CoatPlan coat : scenario.coats()) {
-            int wall = wallIndex(coat.wall());
-            Check.that(
-                    columns.get(wall).plan().laterLayers().isEmpty(),
-                    "laterLayers",
-                    "none on a wall with coats",
-                    coat.wall());
-            coats.add(new CoatCourse(
-                    coat,
-                    scenario.rule(),
-                    scenario.handTests().stream()
-                            .filter(test -> test.wall().equals(coat.wall()) && test.coat() == coat.number())
-                            .toList(),
-                    columns.get(wall),
-                    wall));
-        }
+        scenario.coats().forEach(coat -> coats.add(course(coat)));
         List<RoomPlan> rooms = scenario.rooms();
         roomNames = rooms.stream().map(RoomPlan::name).toList();
         air = new FaceAir(columns, roomNames, physics.surfaces(), physics.constants());
@@ -74,6 +60,19 @@ final class SiteModel implements SiteView {
         gangs = new Gangs(coats);
         mistKgPerM2S = new double[columns.size()];
         risingKgPerS = new double[columns.size()];
+    }
+
+    private CoatCourse course(CoatPlan coat) {
+        int wall = wallIndex(coat.wall());
+        Check.that(
+                columns.get(wall).plan().laterLayers().isEmpty(),
+                "laterLayers",
+                "none on a wall with coats",
+                coat.wall());
+        List<HandTest> tests = scenario.handTests().stream()
+                .filter(test -> test.wall().equals(coat.wall()) && test.coat() == coat.number())
+                .toList();
+        return new CoatCourse(coat, scenario.rule(), tests, columns.get(wall), wall);
     }
 
     @Override

@@ -233,19 +233,25 @@ final class WallMesh {
             double excess = stored[0] - waterKgPerM2;
             low = excess > 0.0 ? u : low;
             high = excess > 0.0 ? high : u;
-            double next = u - excess / stored[1];
+            double newton = u - excess / stored[1];
             // Where Newton keeps to one side of a kink, halving now and then closes the bracket.
-            if (!(next >= low && next <= high) || i % HALVE_EVERY == HALVE_EVERY - 1) {
-                next = 0.5 * (low + high);
-            } else if (Math.abs(next - u) < BRACKETED_SHARE * accuracy) {
-                return kept(next);
-            }
-            if (high - low < CLOSED) {
+            boolean halved = !isWithin(newton, low, high) || i % HALVE_EVERY == HALVE_EVERY - 1;
+            double next = halved ? 0.5 * (low + high) : newton;
+            double moved = halved ? Double.POSITIVE_INFINITY : Math.abs(next - u);
+            if (isSettled(moved, high - low, accuracy)) {
                 return kept(next);
             }
             u = next;
         }
         return Double.NaN;
+    }
+
+    private static boolean isSettled(double moved, double bracket, double accuracy) {
+        return moved < BRACKETED_SHARE * accuracy || bracket < CLOSED;
+    }
+
+    private static boolean isWithin(double u, double low, double high) {
+        return u >= low && u <= high;
     }
 
     /** A search that ends at an end of the range has found no suction that holds the water. */

@@ -1,5 +1,8 @@
 package org.limedry.cli.chart;
 
+import java.util.List;
+import java.util.function.BiFunction;
+
 /** A chart laid out at one size. */
 interface Picture {
     double widthPx();
@@ -11,34 +14,44 @@ interface Picture {
 
     void draw(Canvas canvas);
 
-    static Picture of(Chart chart, Size size) {
-        if (chart instanceof DoorsChart doors) {
-            return new DoorsPicture(doors, size);
-        } else if (chart instanceof DryingChart drying) {
-            return new DryingPicture(drying, size);
-        } else if (chart instanceof WallAndDewPointChart wall) {
-            return new WallPicture(wall, size);
-        } else if (chart instanceof PlotsChart plots) {
-            return new PlotsPicture(plots, size);
-        } else if (chart instanceof ReadingsChart readings) {
-            return new ReadingsPicture(readings, size);
-        } else if (chart instanceof WaterAccountChart account) {
-            return size == Size.WIDE ? new AccountBars(account.shown()) : new AccountSteps(account.shown());
-        } else if (chart instanceof SavedChart saved) {
-            return new SavedPicture(saved, size);
-        } else if (chart instanceof RankChart rank) {
-            return new RankPicture(rank, size);
-        } else if (chart instanceof ChancesChart chances) {
-            return new ChancesPicture(chances, size);
-        } else if (chart instanceof SeasonsChart seasons) {
-            return new SeasonsPicture(seasons, size);
-        } else if (chart instanceof ProgrammeChart programme) {
-            return new ProgrammePicture(programme, size);
-        } else if (chart instanceof DelayChart delay) {
-            return new DelayPicture(delay, size);
-        } else if (chart instanceof AiringChart airing) {
-            return new AiringPicture(airing, size);
+    /**
+     * How one kind of chart is laid out.
+     *
+     * @param kind the kind
+     * @param lay lays it out
+     */
+    record Maker<C extends Chart>(Class<C> kind, BiFunction<C, Size, Picture> lay) {
+        Picture of(Chart chart, Size size) {
+            return lay.apply(kind.cast(chart), size);
         }
-        throw new AssertionError(chart);
+    }
+
+    /** One for each kind of chart. */
+    List<Maker<?>> MAKERS = List.of(
+            new Maker<>(AiringChart.class, AiringPicture::new),
+            new Maker<>(ChancesChart.class, ChancesPicture::new),
+            new Maker<>(DelayChart.class, DelayPicture::new),
+            new Maker<>(DoorsChart.class, DoorsPicture::new),
+            new Maker<>(DryingChart.class, DryingPicture::new),
+            new Maker<>(PlotsChart.class, PlotsPicture::new),
+            new Maker<>(ProgrammeChart.class, ProgrammePicture::new),
+            new Maker<>(RankChart.class, RankPicture::new),
+            new Maker<>(ReadingsChart.class, ReadingsPicture::new),
+            new Maker<>(SavedChart.class, SavedPicture::new),
+            new Maker<>(SeasonsChart.class, SeasonsPicture::new),
+            new Maker<>(WallAndDewPointChart.class, WallPicture::new),
+            new Maker<>(WaterAccountChart.class, Picture::ofAccount));
+
+    /** Lays a chart out. */
+    static Picture of(Chart chart, Size size) {
+        return MAKERS.stream()
+                .filter(maker -> maker.kind().isInstance(chart))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(chart))
+                .of(chart, size);
+    }
+
+    private static Picture ofAccount(WaterAccountChart account, Size size) {
+        return size == Size.WIDE ? new AccountBars(account.shown()) : new AccountSteps(account.shown());
     }
 }

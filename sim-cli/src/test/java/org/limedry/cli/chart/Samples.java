@@ -34,6 +34,11 @@ final class Samples {
         charts.put("account, a few litres", AccountSamples.small());
         charts.put("account, crowded", AccountSamples.crowded());
         charts.put("account, nothing", AccountSamples.nothing());
+        addQuestions(charts, threeDays, long200);
+        return charts;
+    }
+
+    private static void addQuestions(Map<String, Chart> charts, Timeline threeDays, Timeline long200) {
         charts.put("chances, 3 days", OddsSamples.chances(threeDays, 3, 32));
         charts.put("chances, 200 days", OddsSamples.chances(long200, 200, 64));
         charts.put("rank", OddsSamples.rank());
@@ -53,6 +58,5 @@ final class Samples {
         charts.put("airing, days", AiringSamples.quick());
         charts.put("airing, never", AiringSamples.never());
         charts.put("airing, one level", AiringSamples.onlyShut());
-        return charts;
     }
 }

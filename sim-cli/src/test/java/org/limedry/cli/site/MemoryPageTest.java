@@ -97,7 +97,7 @@ final class MemoryPageTest {
                 .sorted(Comparator.comparingDouble(Moved::most).reversed())
                 .toList();
 
-        List<Moved> rule = MemoryTrials.ruleTwiceOff().parallelStream()
+        List<Moved> rule = RuleTwiceOff.all().parallelStream()
                 .map(trial -> moved(trial, asItIs))
                 .toList();
 

@@ -38,9 +38,14 @@ final class MemoryTrials {
         wetness();
         walls();
         coats();
+        coatTransport();
+        coatRest();
         rules();
         room();
+        roomSurroundings();
         faces();
+        facesByRadiation();
+        facesOutdoors();
         openings();
     }
 
@@ -144,6 +149,9 @@ final class MemoryTrials {
                         NONE,
                         NONE,
                         NONE)));
+    }
+
+    private void coatTransport() {
         add(
                 "water absorption A of the coats, factor",
                 range(1.0, 0.5, 2.0),
@@ -174,6 +182,9 @@ final class MemoryTrials {
                                 plan.mortar(),
                                 plan.mortar().boundWaterKgPerM3(),
                                 plan.mortar().carbonationMPerSqrtS() * factor))));
+    }
+
+    private void coatRest() {
         add(
                 "water bound by slag in the end, factor",
                 range(1.0, 0.5, 2.0),
@@ -223,31 +234,6 @@ final class MemoryTrials {
                 value -> demo.assumed("weatherShiftDays", value));
     }
 
-    /** The ready rule's thresholds, twice too low and twice too high. */
-    static List<Trial> ruleTwiceOff() {
-        MemoryTrials trials = new MemoryTrials();
-        trials.trials.clear();
-        trials.add(
-                "suction of 300 kPa halved and doubled",
-                range(300, 150, 600),
-                "",
-                value -> trials.demo.assumed("readySuctionKPa", value));
-        trials.add(
-                "age of 2 days at 20 C halved and doubled",
-                range(2, 1, 4),
-                "",
-                value -> trials.demo.assumed("readyAgeDays", value));
-        trials.add(
-                "both halved and both doubled",
-                range(1, 0.5, 2),
-                "",
-                factor -> trials.demo.withLine(
-                        "assume",
-                        "{readySuctionKPa: " + DemoChanges.plain(300 * factor) + ", readyAgeDays: "
-                                + DemoChanges.plain(2 * factor) + "}"));
-        return trials.trials;
-    }
-
     private void room() {
         add(
                 "leakage if it were not stated, 1/h",
@@ -274,6 +260,9 @@ final class MemoryTrials {
                 "estimate; " + TABLE,
                 factor -> demo.rooms(
                         room -> DemoChanges.with(room, room.fittingsJPerK(), room.earthFloorKgPerM2S() * factor)));
+    }
+
+    private void roomSurroundings() {
         add(
                 "radiant share of the heater, %",
                 range(30, 0, 60),
@@ -310,6 +299,9 @@ final class MemoryTrials {
                         s.vapourPerConvectionKPerJ(),
                         s.outsideStillWPerM2K(),
                         s.outsideWindWPerM2KPerMPerS())));
+    }
+
+    private void facesByRadiation() {
         add(
                 "long-wave exchange of faces, W/m2K",
                 range(5, 4.7, 5.3),
@@ -334,6 +326,9 @@ final class MemoryTrials {
                         value * 1e-9,
                         s.outsideStillWPerM2K(),
                         s.outsideWindWPerM2KPerMPerS())));
+    }
+
+    private void facesOutdoors() {
         add(
                 "convection outdoors without wind, W/m2K",
                 range(4, 2, 8),
