@@ -33,7 +33,7 @@ final class SavedPicture implements Picture {
                 .mapToDouble(row -> label(row).widthPx())
                 .max()
                 .orElse(0);
-        this.right = size.widthPx() - labels - LABEL_PX - BRACKET_PX - 4;
+        this.right = size.widthPx() - labels - LABEL_PX - TICK_PX - 2 * BRACKET_PX;
         this.low = Math.min(LEAST_DAYS, ends().min().orElse(0));
         this.high = Math.max(low + LEAST_SPAN_DAYS, ends().max().orElse(0));
     }

@@ -73,11 +73,13 @@ final class OptionsCommand implements Callable<Integer> {
     }
 
     private static List<String> basis(OptionsFindings findings) {
+        int members = findings.base().members().size();
+        String ranges = members == 0 ? "" : members + " members stand behind each range. ";
         return List.of(
-                "Each measure is the job as it stands with one thing changed, from the first day of the run until the last coat is ready; "
-                        + findings.base().members().size()
-                        + " members behind each range. Dehumidifiers count their power for every hour in which they are on."
-                        + " Sheets leave half of the leakage: judgement, without a source.");
+                "Each measure is the job as it stands with one thing changed, from the first day of the run until the last coat is"
+                        + " ready. " + ranges
+                        + "Dehumidifiers count their power for every hour in which they are on. Sheets leave half of the leakage:"
+                        + " judgement, without a source.");
     }
 
     private Optional<Integer> movedDays(Site site) {
