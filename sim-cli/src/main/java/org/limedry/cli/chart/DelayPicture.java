@@ -36,7 +36,7 @@ final class DelayPicture implements Picture {
                 .mapToDouble(Point::litres)
                 .max()
                 .orElse(0);
-        int bottom = PLOT_TOP_PX + size.pick(150, 164);
+        int bottom = PLOT_TOP_PX + size.pick(128, 164);
         this.plot = new TimePanel(times, ValueScale.fromZero(highest), PLOT_TOP_PX, bottom);
         this.bars = DelayBars.of(chart, size, times, bottom + MONTHS_PX + HEADING_PX);
     }

@@ -25,13 +25,14 @@ public final class DelayAnswer {
         lines.add(answer(story));
         story.causes().forEach(told -> lines.add(line(told)));
         if (!story.causes().isEmpty()) {
-            lines.add(story.sum() + ". " + shared(story));
+            lines.add(story.sum() + "; " + shared(story));
         }
         lines.add(drying(story));
         lines.add("Litres laid in the room: " + Figures.litres(story.planned().laidLitres()) + " planned, "
                 + Figures.litres(story.actual().laidLitres()) + " actual. The room carried off "
                 + Figures.litres(story.planned().roomDays().totalLitres()) + " and "
                 + Figures.litres(story.actual().roomDays().totalLitres()) + " until ready.");
+        MonthRow.of(story).forEach(month -> lines.add(month.line()));
         lines.add(ranges(story));
         lines.add("A model on " + weather(story) + ", good to about 30 % a cause. Facts only: no claim is made.");
         lines.add("Care: " + cautions(story));
@@ -66,8 +67,8 @@ public final class DelayAnswer {
     static String shared(DelayStory story) {
         int causes = story.runs().causes().size();
         return causes < 2
-                ? "One cause, so all of it is its own (2 runs)."
-                : "Each figure is the average effect of that cause over every order of adding the " + causes + " ("
+                ? "one cause, so all of it is its own (2 runs)."
+                : "each figure is the average effect of that cause over every order of adding the " + causes + " ("
                         + story.runs().sets() + " runs), so they add up: shares, not periods.";
     }
 

@@ -15,6 +15,9 @@ import org.limedry.cli.delay.DelayStory.Told;
 /** The chart of a delay. */
 final class DelayCharts {
     private static final Duration MARGIN = Duration.ofDays(3);
+    /** A fifth of the days more, so that the words at the last mark have room beside it. */
+    private static final int SHARE_FOR_WORDS = 5;
+
     private static final double SECONDS_PER_DAY = 86_400.0;
 
     private DelayCharts() {}
@@ -40,7 +43,7 @@ final class DelayCharts {
     /** Returns the message: the largest cause and its days. */
     static String title(DelayStory story) {
         Told largest = story.causes().get(0);
-        return Math.abs(largest.shown()) + " of the " + DelayWords.days(Math.abs(story.days())) + ": "
+        return DelayWords.days(largest.shown()) + " of the " + story.days() + " come from one cause: "
                 + largest.words().substring(0, 1).toLowerCase(Locale.ROOT)
                 + largest.words().substring(1);
     }
@@ -63,8 +66,9 @@ final class DelayCharts {
             first = earlier(first, at);
             last = later(last, at);
         }
+        Duration forTheWords = Duration.between(first, last).dividedBy(SHARE_FOR_WORDS);
         return new Timeline(
-                first.minus(MARGIN), last.plus(MARGIN), story.actual().zone());
+                first.minus(MARGIN), last.plus(forTheWords), story.actual().zone());
     }
 
     private static Instant earlier(Instant a, Instant b) {

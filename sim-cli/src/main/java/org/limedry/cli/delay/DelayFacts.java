@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.limedry.cli.chart.DateWords;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
@@ -99,6 +100,17 @@ record DelayFacts(DelayRuns runs, JobSide planned, JobSide actual, double planne
         return agreed.isPresent() && came.isPresent() && !agreed.equals(came)
                 ? "Heat from " + dates().brief(came.get()) + ", not " + dates().brief(agreed.get())
                 : "Heat and machines not as agreed";
+    }
+
+    /** Returns what became of heat and machines, as a sentence. */
+    String machinesSentence() {
+        Optional<LocalDate> agreed = heatFrom(planned, planned.scenario().until());
+        Optional<LocalDate> came = heatFrom(actual, actual.end());
+        if (agreed.isEmpty() || agreed.equals(came)) {
+            return "Heat and machines agreed: " + plannedMachines() + "; on site: " + actualMachines() + ".";
+        }
+        return came.map(day -> "Heat came on " + DateWords.longDay(day)).orElse("No heat came before it was ready")
+                + "; it had been agreed from " + DateWords.longDay(agreed.get()) + ".";
     }
 
     /** Returns the first day of heat in the room by the calendar, if it came before an instant. */

@@ -7,10 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.limedry.cli.chart.Chart;
 import org.limedry.cli.chart.Charts;
+import org.limedry.cli.chart.DateWords;
 import org.limedry.cli.chart.Size;
 import org.limedry.cli.delay.LetterRow.Kind;
-import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Templates;
 import org.limedry.cli.site.Normals;
@@ -27,12 +28,14 @@ record Letter(DelayStory story, Room room) {
     enum Room {
         /** Everything. */
         ALL,
-        /** Without the months against normals. */
-        NO_MONTHS,
+        /** Without coats between the first and the last date. */
+        ENDS_ONLY,
         /** Also without steps after the third. */
         THREE_STEPS,
-        /** Also without coats between the first and the last date. */
-        ENDS_ONLY;
+        /** Also without the months against normals. */
+        NO_MONTHS,
+        /** Also in smaller type. */
+        SMALL_TYPE;
 
         boolean atMost(Room other) {
             return compareTo(other) >= 0;
@@ -44,6 +47,7 @@ record Letter(DelayStory story, Room room) {
     /** What the template sees. */
     private record View(
             boolean pdf,
+            boolean small,
             String headline,
             String place,
             boolean invented,
@@ -63,7 +67,7 @@ record Letter(DelayStory story, Room room) {
 
     /** Returns the page for screens, charts in both sizes. */
     String html() {
-        var chart = DelayCharts.of(story);
+        Chart chart = DelayCharts.of(story);
         return filled(false, Charts.svg(chart, Size.WIDE) + Charts.svg(chart, Size.NARROW));
     }
 
@@ -73,11 +77,12 @@ record Letter(DelayStory story, Room room) {
     }
 
     private String filled(boolean pdf, String chart) {
-        List<MonthRow> months = room == Room.ALL ? MonthRow.of(story) : List.of();
+        List<MonthRow> months = room.atMost(Room.NO_MONTHS) ? List.of() : MonthRow.of(story);
         return Templates.fill(
                 "delay/letter.mustache",
                 new View(
                         pdf,
+                        room == Room.SMALL_TYPE,
                         headline(),
                         story.runs().site().name() + ": " + story.wallWords(),
                         story.runs().site().isInvented(),
@@ -104,13 +109,13 @@ record Letter(DelayStory story, Room room) {
                         + DelayWords.days(Math.abs(story.days()))
                         + (story.days() > 0 ? " later than planned" : " earlier than planned");
         return story.actual().ready().isPresent()
-                ? what + "ready on " + Days.full(story.actualReady()) + ", " + late
-                : what + "not yet ready on " + Days.full(story.actualReady()) + ", " + late;
+                ? what + "ready on " + DateWords.longDayWithYear(story.actualReady()) + ", " + late
+                : what + "not yet ready on " + DateWords.longDayWithYear(story.actualReady()) + ", " + late;
     }
 
     private List<LetterRow> rows() {
         return LetterRows.of(story).stream()
-                .filter(row -> room != Room.ENDS_ONLY || row.kind() != Kind.BETWEEN)
+                .filter(row -> !room.atMost(Room.ENDS_ONLY) || row.kind() != Kind.BETWEEN)
                 .toList();
     }
 
@@ -132,14 +137,12 @@ record Letter(DelayStory story, Room room) {
                 .limit(cut ? SOME_STEPS : all.size())
                 .map(step -> story.dates().brief(step.date()) + ", " + step.words())
                 .toList();
-        String machines = "On site until ready: " + story.facts().actualMachines() + ".";
-        return (told.isEmpty() ? "nothing is on record. " : String.join("; ", told) + ". ") + machines;
+        return told.isEmpty() ? "nothing is on record." : String.join("; ", told) + ".";
     }
 
     private String records() {
-        List<String> records = new ArrayList<>(story.runs().job().records());
-        sites().map(site -> "weather " + site).distinct().forEach(records::add);
-        return String.join("; ", records) + ".";
+        List<String> records = story.runs().job().records();
+        return records.isEmpty() ? "none are named." : String.join("; ", records) + ".";
     }
 
     private Stream<String> sites() {
@@ -149,35 +152,34 @@ record Letter(DelayStory story, Room room) {
 
     private Optional<String> leftOut() {
         List<String> parts = new ArrayList<>();
-        if (room != Room.ALL && !MonthRow.of(story).isEmpty()) {
-            parts.add("months against normals");
+        if (room.atMost(Room.ENDS_ONLY)) {
+            parts.add("dates of the coats between");
         }
         if (room.atMost(Room.THREE_STEPS) && story.runs().job().steps().size() > SOME_STEPS) {
             parts.add("steps after the third");
         }
-        if (room == Room.ENDS_ONLY) {
-            parts.add("dates of the coats between");
+        if (room.atMost(Room.NO_MONTHS) && !MonthRow.of(story).isEmpty()) {
+            parts.add("months against normals");
         }
         return parts.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Left out for room: " + String.join(", ", parts) + "; see delay.csv and the site file.");
+                : Optional.of("Left out for room: " + String.join(", ", parts) + " (see delay.csv).");
     }
 
     private String limits() {
         String basis = story.runs().job().recordOverrules()
                 ? "planned side by a model; actual dates by the record, else by the model"
                 : "both sides by the same model";
-        boolean two = sites().distinct().count() > 1;
-        return "Limits: " + basis + (two ? "" : " on one weather year") + ", good to about 30 % a cause; rain on the"
-                + " walls, sun and salts are left out. Facts only: no claim is made.";
+        return "Limits: " + basis + ", weather " + sites().distinct().collect(Collectors.joining(" against "))
+                + ", good to about 30 % a cause; rain on walls, sun and salts left out. Facts only: no claim is made.";
     }
 
     private String owed() {
         Set<String> owed = new LinkedHashSet<>();
         owed.addAll(story.actual().site().attribution());
         owed.addAll(story.planned().site().attribution());
-        String version =
+        String invented =
                 story.runs().site().isInvented() ? "Site, people and dates are invented; the weather is real. " : "";
-        return version + owed.stream().map(Names::capital).collect(Collectors.joining(" "));
+        return invented + owed.stream().map(Names::capital).collect(Collectors.joining(" "));
     }
 }

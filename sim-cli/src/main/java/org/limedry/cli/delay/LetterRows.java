@@ -43,8 +43,7 @@ final class LetterRows {
         int last = planned.size() - 1;
         for (int i = 0; i <= last; i++) {
             String name = Names.capital(Names.ordinal(i + 1)) + " coat ";
-            boolean ends = i == 0 || i == last;
-            coat(name + "laid", planned.get(i).laid(), actual.get(i).laid(), ends ? Kind.NEEDED : Kind.BETWEEN);
+            coat(name + "laid", planned.get(i).laid(), actual.get(i).laid(), i == 0 ? Kind.NEEDED : Kind.BETWEEN);
             String byHand = actual.get(i).byHand() ? " (hand test)" : "";
             Kind kind = i == last ? Kind.ANSWER : Kind.BETWEEN;
             coat(name + "ready" + byHand, planned.get(i).ready(), actual.get(i).ready(), kind);
@@ -79,7 +78,7 @@ final class LetterRows {
         }
         if (story.runs().causes().contains(PlannedJob.Cause.WALL)) {
             words(
-                    "Wall as the run begins",
+                    "Wall before plastering",
                     "stated " + DelayFacts.wetness(story.planned()),
                     "found " + DelayFacts.wetness(story.actual()));
             words("Coats, mm", DelayFacts.thickness(story.planned()), DelayFacts.thickness(story.actual()));
@@ -110,7 +109,7 @@ final class LetterRows {
         int planned = story.planned().roomDays().drying(story.targetLitres());
         int actual = story.actual().roomDays().drying(story.targetLitres());
         rows.add(new LetterRow(
-                "Drying days (" + Figures.litres(story.targetLitres()) + " litres or more carried off)",
+                "Drying days (" + Figures.litres(story.targetLitres()) + " l or more)",
                 planned + " of " + story.planned().roomDays().count(),
                 actual + " of " + story.actual().roomDays().count(),
                 "",

@@ -25,8 +25,10 @@ final class LetterStory {
                         + DelayWords.later(released.planned(), released.actual()) + " than agreed."));
         conditions(story, sentences);
         String ready = actual.ready().isPresent() ? "ready took " : "the end of the run went ";
-        sentences.add("From the first coat to " + ready + DelayWords.days(actual.daysTaken()) + ", with "
-                + Figures.count(actual.roomDays().drying(story.targetLitres()), "drying day") + " among them.");
+        sentences.add("From the first coat to " + ready + DelayWords.days(actual.daysTaken()) + ".");
+        int drying = actual.roomDays().drying(story.targetLitres());
+        sentences.add("On " + (drying == 0 ? "none" : Figures.whole(drying)) + " of them the room gave off "
+                + Figures.litres(story.targetLitres()) + " litres or more, the mean of a planned day.");
         return String.join(" ", sentences);
     }
 
@@ -39,12 +41,11 @@ final class LetterStory {
                     + DelayWords.hoursFigure(facts.plannedDoorHours()) + " had been agreed.");
         }
         if (causes.contains(Cause.PLANT)) {
-            sentences.add("Heat and machines agreed: " + facts.plannedMachines() + "; on site: "
-                    + facts.actualMachines() + ".");
+            sentences.add(facts.machinesSentence());
         }
         if (causes.contains(Cause.WALL)
                 && !DelayFacts.wetness(story.planned()).equals(DelayFacts.wetness(story.actual()))) {
-            sentences.add("The wall was found " + DelayFacts.wetness(story.actual()) + "; it had been stated as "
+            sentences.add("The wall was found " + DelayFacts.wetness(story.actual()) + ", stated as "
                     + DelayFacts.wetness(story.planned()) + ".");
         }
     }

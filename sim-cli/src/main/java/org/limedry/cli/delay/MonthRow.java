@@ -68,6 +68,12 @@ record MonthRow(MonthOfWeather record, Normals.OfMonth normal) {
                 Figures.oneDecimal(record.roomInAirLitres()), normalRoomInAir().map(Figures::oneDecimal));
     }
 
+    /** Returns all of it in one line. */
+    String line() {
+        return month() + ", normals in brackets: " + celsius() + " C, " + humidity() + " % humidity, frost days "
+                + frostDays() + ", rain days " + rainDays() + ", room in air " + roomInAir() + " l in 1,000 m3.";
+    }
+
     private Optional<Double> normalRoomInAir() {
         return normal.celsius()
                 .flatMap(celsius ->

@@ -52,11 +52,6 @@ final class PlannedChecks {
                 unknown(entry.place(), "no wall \"" + wall + "\"", walls);
             }
         });
-        agreed.given(PlannedKeys.PLANT).orElse(List.of()).stream()
-                .filter(plant -> PlannedRooms.OF_THE_GANG.contains(plant.word()))
-                .forEach(plant -> plant.entry()
-                        .place()
-                        .problem(plant.word(), "must be left out here: it goes with the gang on every date"));
     }
 
     private void released(String name, Entry agreed, Entry room) {
@@ -90,8 +85,8 @@ final class PlannedChecks {
                     .count();
             agreed.given(CoatKeys.COAT)
                     .filter(number -> number > coats)
-                    .ifPresent(number -> agreed.at(CoatKeys.COAT)
-                            .problem(number.toString(), "there are " + coats + " coats on that wall"));
+                    .ifPresent(number ->
+                            agreed.at(CoatKeys.COAT).problem(number.toString(), "that wall has only " + coats));
         });
     }
 

@@ -25,12 +25,13 @@ final class PlannedKeys {
 
     static final Key<List<Tagged.Variant>> PLANT = Key.optional(
                     "plant",
-                    new ListShape<>(PlantKeys.SHAPE, 0),
+                    new ListShape<>(PlantKeys.MACHINES, 0),
                     "all heaters, dehumidifiers and fans as agreed, on their own dates; [] for none")
             .workedOut("as it happened");
 
+    static final Key<Wetness> WETNESS = Key.needed("wetness", Wetness.SHAPE, "how wet the wall was stated to be");
     static final Key<Map<String, Entry>> WALLS = Key.optional(
-                    "walls", Named.freely(Block.of(WallKeys.WETNESS), 0), "walls as they were stated to be")
+                    "walls", Named.freely(Block.of(WETNESS), 0), "walls as they were stated to be")
             .plainly(Map.of(), "as they were");
 
     static final Key<Map<String, Entry>> ROOMS = Key.optional(

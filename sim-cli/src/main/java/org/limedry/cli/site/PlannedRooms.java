@@ -97,7 +97,7 @@ final class PlannedRooms {
         return agreed(room)
                 .map(entry -> entry.get(PlannedKeys.WALLS))
                 .flatMap(walls -> Optional.ofNullable(walls.get(wall)))
-                .flatMap(entry -> entry.given(WallKeys.WETNESS));
+                .map(entry -> entry.get(PlannedKeys.WETNESS));
     }
 
     /** Returns the rooms. */

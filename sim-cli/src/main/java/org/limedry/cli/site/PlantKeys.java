@@ -74,6 +74,9 @@ final class PlantKeys {
 
     static final Shape<Tagged.Variant> SHAPE = new Tagged("kind", "what it is", blocks());
 
+    /** What warms a room or moves its water: what can be agreed to be there. */
+    static final Shape<Tagged.Variant> MACHINES = new Tagged("kind", "what it is", machines());
+
     private PlantKeys() {}
 
     private static Map<String, Plant.Fuel> heaters() {
@@ -94,12 +97,17 @@ final class PlantKeys {
         return fuel;
     }
 
-    private static Map<String, Block> blocks() {
+    private static Map<String, Block> machines() {
         Map<String, Block> blocks = new LinkedHashMap<>();
         Block heater = timed(ON, KW, THERMOSTAT, RADIANT, AIMED);
         HEATERS.keySet().forEach(word -> blocks.put(word, heater));
         blocks.put(DEHUMIDIFIER, timed(ON, TYPE, LITRES_PER_DAY, RATED_AT, WATTS, HUMIDISTAT));
         blocks.put(FAN, timed(ON, M3_PER_HOUR));
+        return blocks;
+    }
+
+    private static Map<String, Block> blocks() {
+        Map<String, Block> blocks = machines();
         blocks.put(PEOPLE, timed(ON, COUNT));
         blocks.put(MISTING, timed(WALL, LITRES_PER_M2, AT));
         return blocks;

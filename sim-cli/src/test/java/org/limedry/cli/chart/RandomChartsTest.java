@@ -131,6 +131,29 @@ final class RandomChartsTest {
         assertClear(DoorsSamples.random(random, words(random)));
     }
 
+    @Property(tries = 60)
+    void delay_anyCauses_textsStandClear(@ForAll long seed, @ForAll @IntRange(max = 6) int causes) {
+        Random random = new Random(seed);
+        int days = 20 + random.nextInt(300);
+        Timeline t = DryingSamples.timeline("2026-09-01T06:00:00Z", days);
+        double ready = 2 + random.nextDouble() * days / 3;
+        List<DelayChart.Cause> some = IntStream.range(0, causes)
+                .mapToObj(i -> new DelayChart.Cause(
+                        words(random), random.nextInt(200) + " days", (random.nextDouble() - 0.2) * days / 6))
+                .toList();
+
+        assertClear(new DelayChart(
+                "delay",
+                words(random),
+                t,
+                words(random),
+                DelaySamples.side(t, words(random), 0.5, ready),
+                DelaySamples.side(t, words(random), random.nextDouble() * days / 2, days * 0.9),
+                "some days late, by cause",
+                some,
+                words(random)));
+    }
+
     private static String words(Random random) {
         StringBuilder words = new StringBuilder(WORDS.get(random.nextInt(WORDS.size())));
         int more = random.nextInt(8);

@@ -58,5 +58,8 @@ final class Samples {
         charts.put("airing, days", AiringSamples.quick());
         charts.put("airing, never", AiringSamples.never());
         charts.put("airing, one level", AiringSamples.onlyShut());
+        charts.put("delay, five causes", DelaySamples.fiveCauses());
+        charts.put("delay, not ready", DelaySamples.notReady());
+        return charts;
     }
 }

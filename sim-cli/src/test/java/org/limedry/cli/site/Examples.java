@@ -15,7 +15,10 @@ final class Examples {
     private Examples() {}
 
     static List<Path> good() {
-        return List.of(FOLDER.resolve("net-loft.yaml"), FOLDER.resolve("summer-room.yaml"));
+        return List.of(
+                FOLDER.resolve("net-loft.yaml"),
+                FOLDER.resolve("summer-room.yaml"),
+                FOLDER.resolve("net-loft-delay.yaml"));
     }
 
     /** Returns the site of a text that must be good. */

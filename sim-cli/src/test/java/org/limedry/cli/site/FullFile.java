@@ -13,6 +13,7 @@ final class FullFile {
             gangs: [{name: base gang, people: 3, m2PerDay: 15}, {name: finishers}]
             rooms:
               store:
+                released: 2026-11-06
                 size: {lengthM: 5.2, widthM: 4.1, heightM: 2.4}
                 leakagePerHour: 0.8
                 floor: screed
@@ -64,6 +65,20 @@ final class FullFile {
               readyAgeDays: 2
               weatherShiftDays: 0
               coatThicknessFactor: 1
+            planned:
+              weather: jfk-2013
+              rooms:
+                store:
+                  released: 2026-11-03
+                  openings: [{name: yard door, open: "Mon-Fri 08:00-16:00"}]
+                  plant: [{kind: electric heater, kW: 2, on: always, from: 2026-11-04}]
+                  walls: {north: {wetness: damp}}
+              coats: [{wall: north, room: store, coat: 1, thicknessMm: 12}]
+            steps: [{date: 2026-11-12, words: asked for the yard door to be left open}]
+            records: [site diary, door log]
+            normals:
+              source: invented
+              months: [{month: 11, celsius: 9.1, rhPercent: 70, frostDays: 3, rainDays: 11, rainDaysRecorded: 12}]
             """;
 
     private FullFile() {}
