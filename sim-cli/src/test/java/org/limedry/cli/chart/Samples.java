@@ -60,6 +60,5 @@ final class Samples {
         charts.put("airing, one level", AiringSamples.onlyShut());
         charts.put("delay, five causes", DelaySamples.fiveCauses());
         charts.put("delay, not ready", DelaySamples.notReady());
-        return charts;
     }
 }
