@@ -23,7 +23,8 @@ final class MouldIndexTest {
         assertThrows(IllegalArgumentException.class, () -> MouldIndex.criticalPercent(Double.NaN));
     }
 
-    // COMPUTED (python 3, math.exp and log, the published exponents): at 20 C and 97 % index 1 after 1.48352 weeks, index 3
+    // COMPUTED (python 3, math.exp and log, the published exponents): at 20 C and 97 % index 1 after 1.48352 weeks,
+    // index 3
     // after 2.98272 weeks; the brake near the end takes off under 2 %.
     @Test
     void after_steadyWetTimber_beginsAndIsSeenWhenTheTestsSay() {

@@ -34,7 +34,15 @@ final class CareRecordTest {
     private CareRecord.Room room(int hours) {
         Series steady = Series.of(all(0.0));
         History.RoomHours room = new History.RoomHours(
-                "store", Series.of(celsius), Series.of(humidity), steady, steady, steady, steady, Series.of(watts), steady);
+                "store",
+                Series.of(celsius),
+                Series.of(humidity),
+                steady,
+                steady,
+                steady,
+                steady,
+                Series.of(watts),
+                steady);
         List<Instant> times =
                 IntStream.range(0, hours).mapToObj(CareRecordTest::hour).toList();
         return CareRecord.of(new History(times, steady, steady, List.of(room), List.of(), List.of()), LIMITS)

@@ -32,7 +32,7 @@ final class AftercareText {
                     .orElse("no date: plaster not ready by " + lastDay + ", the end of the run");
         }
         String days = span.map(AftercareText::days).orElseThrow();
-        return ladder.isOnCondition(finish) ? days + ", only if the wall is dry by then" : days;
+        return ladder.isOnCondition(finish) ? days + ", if the wall is dry" : days;
     }
 
     private static String days(RoomLadder.Span span) {

@@ -30,6 +30,12 @@ final class HandoverPages {
         blocks.add(new Block.Lines("Heating", false, AftercareText.heating(handover)));
         blocks.add(new Block.Lines("What not to do", false, AftercareText.NOT_TO_DO));
         blocks.add(new Block.Cautions(handover.cautions()));
+        blocks.add(new Block.Lines(
+                "What the waits rest on",
+                false,
+                Arrays.stream(Finish.values())
+                        .map(finish -> finish.words() + ": " + finish.restsOn() + ".")
+                        .toList()));
         List<String> basis = new ArrayList<>(foot.basis());
         basis.add(Finish.SOURCES);
         return new Page(
@@ -52,12 +58,11 @@ final class HandoverPages {
         List<List<String>> rows = Arrays.stream(Finish.values())
                 .map(finish -> List.of(
                         finish.words(),
-                        Names.capital(AftercareText.when(ladder, finish, handover.lastDay())),
-                        Names.capital(finish.restsOn())))
+                        Names.capital(AftercareText.when(ladder, finish, handover.lastDay()))))
                 .toList();
         return new Table(
                 AftercareText.room(ladder, handover.lastDay()),
-                List.of(Table.Column.words("Finish"), Table.Column.words("When"), Table.Column.words("Rests on")),
+                List.of(Table.Column.words("Finish"), Table.Column.words("When")),
                 rows);
     }
 
@@ -70,7 +75,11 @@ final class HandoverPages {
                         CareDrawing.of(handover),
                         "Hourly. Grey: outside the limit (six hours at least are drawn). The room with most such hours is shown."));
         blocks.add(new Block.Figures(held(handover)));
-        blocks.add(new Block.Figures(exceptions(handover)));
+        boolean held = care.rooms().stream().allMatch(room -> room.spells().isEmpty());
+        blocks.add(
+                held
+                        ? Block.words("Exceptions: none, every limit was held in every room.")
+                        : new Block.Figures(exceptions(handover)));
         blocks.add(
                 Block.words("Worked out from the site file and a weather year, not measured. A logger's readings come"
                         + " before it; have them beside it when you sign."));
@@ -108,9 +117,6 @@ final class HandoverPages {
                         CareText.figure(spell.kind(), spell.worst().value()),
                         spell.heated() ? "yes" : "no"));
             }
-        }
-        if (all.isEmpty()) {
-            all.add(List.of("None", "Every room", "every limit was held", "", ""));
         }
         String caption = all.size() > MOST_EXCEPTIONS
                 ? "Exceptions, the first " + MOST_EXCEPTIONS + " of " + all.size() + "; all are in care.csv"

@@ -27,9 +27,9 @@ import org.limedry.wall.WallPlan;
 record RoomLadder(String room, ReadyRange ready, Wetness wetness, ZoneId zone) {
     /** How wet a wall is in itself, driest first. */
     enum Wetness {
-        DRY("the walls began dry"),
-        DAMP("its walls began damp, or are not known to be dry"),
-        WET("a wall of it is wet in itself");
+        DRY("walls dry"),
+        DAMP("walls damp, or not known to be dry"),
+        WET("a wall is wet in itself");
 
         private final String words;
 

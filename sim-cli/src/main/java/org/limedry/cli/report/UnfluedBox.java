@@ -31,10 +31,11 @@ record UnfluedBox(String room, String litres, String ppm) {
     static boolean holds(Warning warning, List<WarningGroup> all) {
         return switch (warning.kind()) {
             case UNFLUED_HEATER -> true;
-            case CARBON_DIOXIDE -> all.stream()
-                    .map(WarningGroup::warning)
-                    .anyMatch(other -> other.kind() == Warning.Kind.UNFLUED_HEATER
-                            && other.subject().equals(warning.subject()));
+            case CARBON_DIOXIDE ->
+                all.stream()
+                        .map(WarningGroup::warning)
+                        .anyMatch(other -> other.kind() == Warning.Kind.UNFLUED_HEATER
+                                && other.subject().equals(warning.subject()));
             default -> false;
         };
     }

@@ -20,9 +20,19 @@ final class CareSamples {
                 "Kiln: a limit was passed 2 times",
                 timeline,
                 List.of(
-                        panel("warmer than a day before, K", CareChart.Unit.DEGREES, times, 5, h -> 9 * Math.sin(h / 40)),
+                        panel(
+                                "warmer than a day before, K",
+                                CareChart.Unit.DEGREES,
+                                times,
+                                5,
+                                h -> 9 * Math.sin(h / 40)),
                         panel("air temperature, degrees C", CareChart.Unit.DEGREES, times, -2.5, h -> 8 - h / 500),
-                        panel("relative humidity, percent", CareChart.Unit.PERCENT, times, 40, h -> 71 - 32 * Math.cos(h))));
+                        panel(
+                                "relative humidity, percent",
+                                CareChart.Unit.PERCENT,
+                                times,
+                                40,
+                                h -> 71 - 32 * Math.cos(h))));
     }
 
     private static CareChart.Panel panel(
