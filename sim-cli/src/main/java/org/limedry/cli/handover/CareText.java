@@ -64,8 +64,8 @@ final class CareText {
                     .flatMap(room -> room.spells().stream())
                     .filter(spell -> spell.kind() == kind)
                     .count();
-            parts.add(
-                    passed(kind, care.limits()) + ": " + (count == 0 ? "never" : Figures.count((double) count, "time")));
+            parts.add(passed(kind, care.limits()) + ": "
+                    + (count == 0 ? "never" : Figures.count((double) count, "time")));
         }
         return String.join("; ", parts);
     }

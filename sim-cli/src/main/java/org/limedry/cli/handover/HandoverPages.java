@@ -56,9 +56,8 @@ final class HandoverPages {
 
     private static Table ladder(Handover handover, RoomLadder ladder) {
         List<List<String>> rows = Arrays.stream(Finish.values())
-                .map(finish -> List.of(
-                        finish.words(),
-                        Names.capital(AftercareText.when(ladder, finish, handover.lastDay()))))
+                .map(finish ->
+                        List.of(finish.words(), Names.capital(AftercareText.when(ladder, finish, handover.lastDay()))))
                 .toList();
         return new Table(
                 AftercareText.room(ladder, handover.lastDay()),
