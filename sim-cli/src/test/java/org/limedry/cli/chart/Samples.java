@@ -62,6 +62,5 @@ final class Samples {
         charts.put("delay, not ready", DelaySamples.notReady());
         charts.put("care, 3 days", CareSamples.chart(threeDays));
         charts.put("care, 200 days", CareSamples.chart(long200));
-        return charts;
     }
 }
