@@ -35,6 +35,11 @@ final class QuestionDocsTest {
         assertShown("seasons", List.of("seasons.svg", "programmes.svg"));
     }
 
+    @Test
+    void handoverPage_showsWhatTheCommandPrints() throws IOException {
+        assertShown("handover", List.of("care.svg"), "--warming", "4");
+    }
+
     private void assertShown(String command, List<String> charts, String... options) throws IOException {
         List<Object> args =
                 new ArrayList<>(List.of(command, DOCS.resolve("examples").resolve("two-rooms.yaml")));

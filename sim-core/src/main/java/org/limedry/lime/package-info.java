@@ -1,4 +1,4 @@
-/** Mixes and their water, coats, hydraulic set, carbonation, readiness rules, and the watches for too fast, too cold and frost. */
+/** Mixes and their water, coats, hydraulic set, carbonation, readiness rules, and the watches for too fast, too cold, frost and mould. */
 @NullMarked
 package org.limedry.lime;
 

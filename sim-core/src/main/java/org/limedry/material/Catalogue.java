@@ -29,6 +29,9 @@ public final class Catalogue {
     public static final String GRANITE = "granite";
     public static final String LATH_LAYER = "lath and gaps as an 8 mm layer";
     public static final String SOFTWOOD = "softwood lath across grain";
+    /** Not a row of the table: the name by which a sheet of old paint is known. */
+    public static final String OLD_PAINT = "old paint";
+
     public static final String GLASS = "glass soda-lime";
 
     /**

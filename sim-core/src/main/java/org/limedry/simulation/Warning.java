@@ -34,6 +34,8 @@ public record Warning(Kind kind, String subject, Instant from, Instant until, do
         CARBON_DIOXIDE,
         /** Laths wetter than 20 % of their mass; highest moisture content, percent. */
         WET_LATH,
+        /** Mould has begun on bare timber or old paint; highest index, 1 to 6. */
+        MOULD,
         /** A coat could not be laid before the run ended; its number on the wall. */
         NOT_LAID,
         /** A coat was not ready when the run ended; its number on the wall. */

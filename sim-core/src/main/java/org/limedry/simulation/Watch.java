@@ -29,6 +29,7 @@ final class Watch {
 
     private final SiteModel model;
     private final Spells spells = new Spells();
+    private final MouldWatch mould = new MouldWatch();
     private final double[] softHours;
     private Instant before;
 
@@ -51,6 +52,7 @@ final class Watch {
             }
         }
         model.columns().forEach(column -> lookAtLath(column, step));
+        mould.take(model.books().faces(), step, spells);
         for (CoatCourse coat : model.coats()) {
             if (coat.isOutermost() && model.air().innerRoom(coat.wall()) >= 0) {
                 lookAtCoat(coat, step);

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.WaterAccount;
 import org.limedry.units.Check;
@@ -60,13 +61,24 @@ public record EnsembleResult(Outcome likely, List<Member> members, List<ReadyRan
 
     /** Returns when the last coat is ready, whichever it is in each member; empty without members. */
     public Optional<ReadyRange> job() {
-        return members.isEmpty()
-                ? Optional.empty()
-                : Optional.of(ReadyRange.of(
-                        ReadyRange.lastOf(likely.coats()),
-                        members.stream()
-                                .map(member -> ReadyRange.lastOf(member.coats()))
-                                .toList()));
+        return members.isEmpty() ? Optional.empty() : Optional.of(last(coat -> true));
+    }
+
+    /**
+     * Returns when the last of some coats is ready, whichever it is in each member; without members all three dates are that
+     * of the likely run.
+     *
+     * @param some picks the coats, at least one
+     */
+    public ReadyRange last(Predicate<Outcome.CoatResult> some) {
+        Outcome.CoatResult last = lastOf(likely.coats(), some);
+        List<Outcome.CoatResult> inMembers =
+                members.stream().map(member -> lastOf(member.coats(), some)).toList();
+        return ReadyRange.of(last, inMembers.isEmpty() ? List.of(last) : inMembers);
+    }
+
+    private static Outcome.CoatResult lastOf(List<Outcome.CoatResult> coats, Predicate<Outcome.CoatResult> some) {
+        return ReadyRange.lastOf(coats.stream().filter(some).toList());
     }
 
     static EnsembleResult of(Outcome likely, List<Member> members) {

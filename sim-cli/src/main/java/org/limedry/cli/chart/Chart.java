@@ -5,6 +5,7 @@ import org.limedry.units.Check;
 /** Something that {@link Charts} can draw: one message, told by its title. */
 public sealed interface Chart
         permits AiringChart,
+                CareChart,
                 ChancesChart,
                 DelayChart,
                 DoorsChart,

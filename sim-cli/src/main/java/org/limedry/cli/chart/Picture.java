@@ -29,6 +29,7 @@ interface Picture {
     /** One for each kind of chart. */
     List<Maker<?>> MAKERS = List.of(
             new Maker<>(AiringChart.class, AiringPicture::new),
+            new Maker<>(CareChart.class, CarePicture::new),
             new Maker<>(ChancesChart.class, ChancesPicture::new),
             new Maker<>(DelayChart.class, DelayPicture::new),
             new Maker<>(DoorsChart.class, DoorsPicture::new),

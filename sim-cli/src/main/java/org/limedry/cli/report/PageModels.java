@@ -175,7 +175,9 @@ final class PageModels {
     }
 
     private List<WarningRow> warnings() {
-        return findings.warnings().stream()
+        List<WarningGroup> all = findings.warnings();
+        return all.stream()
+                .filter(group -> !UnfluedBox.holds(group.warning(), all))
                 .map(group -> new WarningRow(
                         when(group),
                         WarningText.of(

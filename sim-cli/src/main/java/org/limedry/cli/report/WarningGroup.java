@@ -35,7 +35,7 @@ record WarningGroup(Warning warning, int times) {
         double value = switch (one.kind()) {
             case FROST_AIR, FROST_WET_FACE, DRY_BUT_SOFT -> Math.min(one.value(), two.value());
             case TOO_COLD, GLASS_RUNNING, UNFLUED_HEATER, HEAT_WITHOUT_AIR, WALL_FULL -> one.value() + two.value();
-            case TOO_FAST, CARBON_DIOXIDE, WET_LATH, NOT_LAID, NOT_READY -> Math.max(one.value(), two.value());
+            case TOO_FAST, CARBON_DIOXIDE, WET_LATH, MOULD, NOT_LAID, NOT_READY -> Math.max(one.value(), two.value());
         };
         return new WarningGroup(
                 new Warning(

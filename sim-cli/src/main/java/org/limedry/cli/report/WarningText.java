@@ -37,6 +37,9 @@ final class WarningText {
                 "%s: carbon dioxide up to %s ppm, above the 5,000 ppm working limit.".formatted(what, whole);
             case WET_LATH ->
                 "%s: laths at up to %s %% of their mass in water; above 20 %% timber rots.".formatted(what, whole);
+            case MOULD ->
+                "%s: mould, index up to %s of 6 on bare timber or old paint (1 begun, 3 seen by eye)."
+                        .formatted(what, Figures.oneDecimal(warning.value()));
             case NOT_LAID -> "%s: coat %s could not be laid before the run ended.".formatted(what, whole);
             case NOT_READY -> "%s: coat %s was not ready when the run ended.".formatted(what, whole);
             case WALL_FULL -> "%s: full of water, %s litres of rising damp held back.".formatted(what, litres);

@@ -38,7 +38,7 @@ final class WallPlans {
 
     /** One millimetre that lets vapour through like half a metre of air and drinks nothing. FROM MEMORY, judgement. */
     private static final MaterialSheet OLD_PAINT = new MaterialSheet(
-            "old paint",
+            Catalogue.OLD_PAINT,
             new MaterialSheet.Storage(50.0, 5.0, 500_000.0),
             new MaterialSheet.Transport(0.0, 500.0),
             new MaterialSheet.Thermal(1200.0, 1000.0, 0.2, 0.0));

@@ -60,5 +60,7 @@ final class Samples {
         charts.put("airing, one level", AiringSamples.onlyShut());
         charts.put("delay, five causes", DelaySamples.fiveCauses());
         charts.put("delay, not ready", DelaySamples.notReady());
+        charts.put("care, 3 days", CareSamples.chart(threeDays));
+        charts.put("care, 200 days", CareSamples.chart(long200));
     }
 }

@@ -1,0 +1,77 @@
+package org.limedry.cli.handover;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.limedry.cli.page.Caution;
+import org.limedry.cli.page.Cautions;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.site.Site;
+import org.limedry.room.Plant;
+import org.limedry.simulation.Outcome;
+import org.limedry.simulation.Scenario;
+import org.limedry.simulation.Warning;
+import org.limedry.study.CareRecord;
+import org.limedry.study.Draw;
+import org.limedry.study.EnsembleResult;
+
+/**
+ * What is handed over.
+ *
+ * @param site the site
+ * @param scenario its likely run
+ * @param result what was found
+ * @param ladders the plastered rooms
+ * @param care what was held in every room
+ */
+public record Handover(Site site, Scenario scenario, EnsembleResult result, List<RoomLadder> ladders, CareRecord care) {
+    public Handover {
+        ladders = List.copyOf(ladders);
+    }
+
+    /**
+     * Returns what is handed over.
+     *
+     * @param result the runs of the site, with at least one coat
+     * @param limits what was to be held
+     */
+    public static Handover of(Site site, EnsembleResult result, CareRecord.Limits limits) {
+        Scenario scenario = site.scenario(Draw.likely());
+        return new Handover(
+                site,
+                scenario,
+                result,
+                RoomLadder.of(site, scenario, result),
+                CareRecord.of(result.likely().history(), limits));
+    }
+
+    /** Tells whether every room has a date. */
+    public boolean isComplete() {
+        return ladders.stream().allMatch(ladder -> ladder.readyDay().isPresent());
+    }
+
+    /** Returns the last day of the run, in full. */
+    public String lastDay() {
+        return Days.full(days().lastDay(scenario.until()));
+    }
+
+    Days days() {
+        return Days.of(site.zone(), scenario.from(), result.likely().reached());
+    }
+
+    Outcome likely() {
+        return result.likely();
+    }
+
+    boolean hasRanges() {
+        return !result.members().isEmpty();
+    }
+
+    List<Caution> cautions() {
+        List<Plant> plant =
+                scenario.rooms().stream().flatMap(room -> room.plant().stream()).toList();
+        Set<Warning.Kind> warned =
+                likely().warnings().stream().map(Warning::kind).collect(Collectors.toSet());
+        return Cautions.of(plant, warned, site.hasQuicklime());
+    }
+}
