@@ -20,6 +20,7 @@ final class AirArgumentsTest {
                 () -> AdiabaticSaturation.humidityRatio(
                         Double.NaN, 9.0, PRESSURE_PA, Phase.WATER, Saturation.METEOROLOGY));
         Refusal.of("pressurePa", () -> CarbonDioxideContent.kgPerM3(420.0, 10.0, 0.0));
+        Refusal.of("formula", () -> new FormulaCurve(SaturationFormula.IAPWS_R14_08, Phase.ICE));
         Refusal.of("limit", () -> MoistAir.of(12.0, 0.7, PRESSURE_PA).surfaceCelsiusAt(1.01));
         Refusal.of("growthPerK", () -> new Psychrometer(6.6e-4, Double.NaN));
         Refusal.of(

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -52,6 +54,27 @@ final class LimeArgumentsTest {
                 new Laying.WhenReady(ZoneOffset.UTC, Set.of(DayOfWeek.FRIDAY), LocalTime.of(8, 0), 5.0);
 
         assertEquals(Set.of(DayOfWeek.FRIDAY), friday.workingDays());
+    }
+
+    // EXACT: Friday 6 November 2026, 8 o'clock in Dublin is 8 o'clock UTC, and an hour more in summer.
+    @Test
+    void layingWhenReady_onlyOnTheMorningOfAWorkingDay() {
+        Laying.WhenReady friday =
+                new Laying.WhenReady(ZoneId.of("Europe/Dublin"), Set.of(DayOfWeek.FRIDAY), LocalTime.of(8, 0), 5.0);
+
+        assertTrue(friday.isMorning(Instant.parse("2026-11-06T08:00:00Z")));
+        assertTrue(friday.isMorning(Instant.parse("2026-07-03T07:00:00Z")));
+        assertFalse(friday.isMorning(Instant.parse("2026-11-06T09:00:00Z")));
+        assertFalse(friday.isMorning(Instant.parse("2026-11-05T08:00:00Z")));
+    }
+
+    @Test
+    void gangs_refuseEachArgument() {
+        Laying.WhenReady friday =
+                new Laying.WhenReady(ZoneOffset.UTC, Set.of(DayOfWeek.FRIDAY), LocalTime.of(8, 0), 5.0);
+        Refusal.of("gangs", () -> new Laying.ByGang(friday, Instant.EPOCH, List.of()));
+        Refusal.of("name", () -> new Laying.Gang(" ", 1.5));
+        Refusal.of("days", () -> new Laying.Gang("gang", 0.0));
     }
 
     @Test

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 final class LinearTableTest {
-    private static final LinearTable TABLE =
+    private final LinearTable table =
             new LinearTable(new double[] {3.0, 50.0, 210.0}, new double[] {2.0e-11, 1.5e-11, 0.0});
 
     // EXACT: rows, chords between them, ends held.
@@ -23,8 +23,8 @@ final class LinearTableTest {
         "999, 0, 0"
     })
     void table_isLinearAndHeldPastItsEnds(double water, double value, double slope) {
-        assertEquals(value, TABLE.at(water), 1.0e-26); // rounding
-        assertEquals(slope, TABLE.slopeAt(water), 1.0e-27); // rounding
+        assertEquals(value, table.at(water), 1.0e-26); // rounding
+        assertEquals(slope, table.slopeAt(water), 1.0e-27); // rounding
     }
 
     @Test

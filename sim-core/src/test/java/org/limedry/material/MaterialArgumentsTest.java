@@ -1,5 +1,7 @@
 package org.limedry.material;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import org.junit.jupiter.api.Test;
 import org.limedry.Refusal;
 import org.limedry.reference.Estimate;
@@ -37,6 +39,35 @@ final class MaterialArgumentsTest {
         Refusal.of("dryConductivityWPerMK", () -> new MaterialSheet.Thermal(1650.0, 850.0, Double.NaN, 0.01));
         Refusal.of("conductivityGrowthM3PerKg", () -> new MaterialSheet.Thermal(1650.0, 850.0, 0.6, -0.01));
         Refusal.of("freeSaturationKgPerM3", () -> new MaterialSheet.Storage(Double.NaN, 20.0, 5.0e4));
+    }
+
+    @Test
+    void tables_refuseEachArgument() {
+        double[] one = {3.0};
+        double[] two = {3.0, 5.0};
+        double[] below = {-3.0, 5.0};
+        double[] falling = {5.0, 3.0};
+        Refusal.of("waterKgPerM3 rows", () -> new LinearTable(one, one));
+        Refusal.of("value", () -> new LinearTable(two, one));
+        Refusal.of("value", () -> new LinearTable(two, new double[] {7.0, Double.NaN}));
+        Refusal.of("waterKgPerM3", () -> new LinearTable(below, two));
+        Refusal.of("waterKgPerM3", () -> new LinearTable(falling, two));
+        Refusal.of("waterKgPerM3", () -> new SuctionTable(two, one, two));
+        Refusal.of("conductivityS", () -> new SuctionTable(two, falling, one));
+        Refusal.of("suctionPa", () -> new SuctionTable(below, falling, two));
+        Refusal.of("waterKgPerM3", () -> new SuctionTable(two, new double[] {5.0, -1.0}, two));
+        Refusal.of("conductivityS", () -> new SuctionTable(two, falling, below));
+    }
+
+    // EXACT: water that stays from one row to the next is taken; a table holds its first water at zero suction.
+    @Test
+    void suctionTable_ofWaterThatStays_isTaken() {
+        SuctionTable table =
+                new SuctionTable(new double[] {2.0e2, 3.0e3}, new double[] {250.0, 250.0}, new double[] {1e-9, 1e-10});
+
+        assertEquals(250.0, table.freeSaturationKgPerM3());
+        assertEquals(3.0e3, table.rowSuctionPa(1));
+        assertEquals(0.0, table.waterSlope(0));
     }
 
     @Test

@@ -17,15 +17,15 @@ final class SuctionTableTest {
 
     private static final double[] WATER = {251.0, 247.0, 160.0, 160.0, 21.0, 0.5};
     private static final double[] CONDUCTIVITY = {3.0e-9, 8.0e-10, 8.0e-10 * 3.0 / 50.0, 0.0, 0.0, 6.0e-12};
-    private static final SuctionTable TABLE = new SuctionTable(SUCTION, WATER, CONDUCTIVITY);
+    private final SuctionTable table = new SuctionTable(SUCTION, WATER, CONDUCTIVITY);
 
     // EXACT: the rows themselves.
     @Test
     void table_atItsRows_givesThem() {
         for (int k = 0; k < SUCTION.length; k++) {
-            assertEquals(WATER[k], TABLE.waterKgPerM3(SUCTION[k]), 1.0e-12 * WATER[0]); // rounding of ln
+            assertEquals(WATER[k], table.waterKgPerM3(SUCTION[k]), 1.0e-12 * WATER[0]); // rounding of ln
             assertEquals(
-                    CONDUCTIVITY[k], TABLE.conductivityS(SUCTION[k]), 1.0e-13 * CONDUCTIVITY[0]); // rounding of exp
+                    CONDUCTIVITY[k], table.conductivityS(SUCTION[k]), 1.0e-13 * CONDUCTIVITY[0]); // rounding of exp
         }
     }
 
@@ -38,8 +38,8 @@ final class SuctionTableTest {
             double b = CONDUCTIVITY[k + 1];
             double conductivity = a > 0.0 && b > 0.0 ? Math.sqrt(a * b) : 0.5 * (a + b);
 
-            assertEquals(0.5 * (WATER[k] + WATER[k + 1]), TABLE.waterKgPerM3(middle), 1.0e-11); // rounding of ln
-            assertEquals(conductivity, TABLE.conductivityS(middle), 1.0e-12 * CONDUCTIVITY[0]); // rounding of exp
+            assertEquals(0.5 * (WATER[k] + WATER[k + 1]), table.waterKgPerM3(middle), 1.0e-11); // rounding of ln
+            assertEquals(conductivity, table.conductivityS(middle), 1.0e-12 * CONDUCTIVITY[0]); // rounding of exp
         }
     }
 
@@ -47,15 +47,15 @@ final class SuctionTableTest {
     @ParameterizedTest
     @CsvSource({"0, 251.0, 3.0e-9", "199, 251.0, 3.0e-9", "-5, 251.0, 3.0e-9", "1e10, 0.5, 6.0e-12"})
     void table_pastItsEnds_isHeld(double suctionPa, double water, double conductivity) {
-        assertEquals(water, TABLE.waterKgPerM3(suctionPa), 0.0);
-        assertEquals(conductivity, TABLE.conductivityS(suctionPa), 0.0);
-        assertEquals(0.0, TABLE.slopeKgPerM3(suctionPa), 0.0);
+        assertEquals(water, table.waterKgPerM3(suctionPa), 0.0);
+        assertEquals(conductivity, table.conductivityS(suctionPa), 0.0);
+        assertEquals(0.0, table.slopeKgPerM3(suctionPa), 0.0);
     }
 
     // EXACT: (21 - 160) / ln(4e6 / 7e5) on the fourth piece.
     @Test
     void slope_onAPiece_isThatOfTheChord() {
-        assertEquals((21.0 - 160.0) / Math.log(4.0e6 / 7.0e5), TABLE.slopeKgPerM3(1.0e6), 1.0e-12); // rounding of ln
+        assertEquals((21.0 - 160.0) / Math.log(4.0e6 / 7.0e5), table.slopeKgPerM3(1.0e6), 1.0e-12); // rounding of ln
     }
 
     // COMPUTED: the integral of the conductivity over suction by Gauss of 20 points on 400 parts a piece, an
@@ -73,18 +73,18 @@ final class SuctionTableTest {
                 sum += width
                         * gauss.integrate(x -> {
                             double suctionPa = Math.exp(left + x * width);
-                            return TABLE.conductivityS(suctionPa) * suctionPa;
+                            return table.conductivityS(suctionPa) * suctionPa;
                         });
             }
 
-            assertEquals(sum, TABLE.potentialKgPerMS(from), 1.0e-6 * sum, "from " + from); // kinks inside a part
+            assertEquals(sum, table.potentialKgPerMS(from), 1.0e-6 * sum, "from " + from); // kinks inside a part
         }
     }
 
     // EXACT: past the driest row its conductivity goes on, so the potential falls below 0 by K (p - p_last).
     @Test
     void potential_pastTheDriestRow_goesOnFalling() {
-        assertEquals(-6.0e-12 * 1.0e8, TABLE.potentialKgPerMS(1.0e9), 1.0e-18);
+        assertEquals(-6.0e-12 * 1.0e8, table.potentialKgPerMS(1.0e9), 1.0e-18);
     }
 
     // EXACT: K = 1e-8 (p / 1e2)^m down to 1e-25 at 1e9 Pa: K p of the wet end over (m + 1), the dry end negligible.
