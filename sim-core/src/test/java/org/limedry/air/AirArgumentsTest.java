@@ -44,8 +44,13 @@ final class AirArgumentsTest {
     @Test
     void air_saturatedAtZero_isSaturatedOverWater() {
         assertEquals(0.0, OVER_ICE.saturationCelsius(611.2, PRESSURE_PA).orElseThrow(), 1.0e-12); // rounding
-        // The inverse of 611.2 exp(22.46 t / (272.62 + t)); some ulp.
+        // The inverse of 611.2 exp(17.62 t / (243.12 + t)) where water counts below 0 C too; some ulp.
         double log = Math.log(500.0 / 611.2);
+        assertEquals(
+                243.12 * log / (17.62 - log),
+                Saturation.METEOROLOGY.saturationCelsius(500.0, PRESSURE_PA).orElseThrow(),
+                1.0e-12);
+        // The inverse of 611.2 exp(22.46 t / (272.62 + t)); some ulp.
         assertEquals(
                 272.62 * log / (22.46 - log),
                 OVER_ICE.saturationCelsius(500.0, PRESSURE_PA).orElseThrow(),

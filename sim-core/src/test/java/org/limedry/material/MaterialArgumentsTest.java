@@ -70,6 +70,17 @@ final class MaterialArgumentsTest {
         assertEquals(0.0, table.waterSlope(0));
     }
 
+    // EXACT: 50 kg/m3 less from e^2 to e^4 Pa; a last value that is not 0 is held.
+    @Test
+    void tables_haveTheSlopeOfTheirChordAndHoldTheirLastValue() {
+        SuctionTable falling = new SuctionTable(
+                new double[] {Math.exp(2.0), Math.exp(4.0)}, new double[] {250.0, 200.0}, new double[] {1e-9, 1e-10});
+        LinearTable conductivity = new LinearTable(new double[] {0.0, 200.0}, new double[] {0.6, 1.4});
+
+        assertEquals(-25.0, falling.waterSlope(0), 1e-13); // rounding
+        assertEquals(1.4, conductivity.at(300.0));
+    }
+
     @Test
     void assumed_refusesEachArgument() {
         Estimate fromZero = new Estimate(1.0, 0.0, 2.0);
