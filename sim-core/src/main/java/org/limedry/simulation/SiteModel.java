@@ -41,12 +41,7 @@ final class SiteModel implements SiteView {
                     wall, physics.constants(), scenario.accuracy().gridFactor()));
         }
         for (CoatPlan coat : scenario.coats()) {
-            int wall = wallIndex(coat.wall());
-            Check.that(
-                    columns.get(wall).plan().laterLayers().isEmpty(),
-                    "laterLayers",
-                    "none on a wall with coats",
-                    coat.wall());
+            int wall = coatedWall(coat.wall());
             coats.add(new CoatCourse(
                     coat,
                     scenario.rule(),
@@ -298,6 +293,13 @@ final class SiteModel implements SiteView {
             boolean hasFace = air.roomFaces().stream().anyMatch(face -> face.room() == index);
             Check.that(hasFace, "rooms", "each with at least one face", roomNames.get(room));
         }
+    }
+
+    private int coatedWall(String name) {
+        int wall = wallIndex(name);
+        boolean free = columns.get(wall).plan().laterLayers().isEmpty();
+        Check.that(free, "laterLayers", "none on a wall with coats", name);
+        return wall;
     }
 
     private int wallIndex(String name) {
