@@ -226,7 +226,7 @@ final class WallMesh {
     private double bracketed(int node, double waterKgPerM2, double guess, double accuracy) {
         double low = TransportTable.LEAST_LOG_SUCTION;
         double high = TransportTable.LARGEST_LOG_SUCTION;
-        double u = guess > low && guess < high ? guess : 0.5 * (low + high);
+        double u = inRange(guess) ? guess : 0.5 * (low + high);
         double[] stored = new double[2];
         for (int i = 0; i < MAX_BRACKETED; i++) {
             stored(node, u, stored);
