@@ -40,9 +40,19 @@ final class QuestionDocsTest {
         assertShown("handover", List.of("care.svg"), "--warming", "4");
     }
 
+    @Test
+    void delayPage_showsWhatTheCommandPrints() throws IOException {
+        assertShownOf("net-loft-delay.yaml", "delay", List.of("delay.svg"));
+    }
+
     private void assertShown(String command, List<String> charts, String... options) throws IOException {
+        assertShownOf("two-rooms.yaml", command, charts, options);
+    }
+
+    private void assertShownOf(String example, String command, List<String> charts, String... options)
+            throws IOException {
         List<Object> args =
-                new ArrayList<>(List.of(command, DOCS.resolve("examples").resolve("two-rooms.yaml")));
+                new ArrayList<>(List.of(command, DOCS.resolve("examples").resolve(example)));
         args.addAll(List.of("--out", results));
         args.addAll(List.of(options));
 

@@ -42,7 +42,7 @@ final class SiteChecksTest {
                 "2026-11-20 to 2026-11-22|2026-11-22 to 2026-11-20|rooms.store.openings[2].open: \"2026-11-22 to 2026-11-20\"; must not end before it begins",
                 "kind: fan|kind: fun|rooms.store.plant[6].kind: \"fun\"; must be one of: electric heater, flued heater, unflued LPG heater, unflued paraffin heater, dehumidifier, fan, people, misting (fan meant?)",
                 "kind: fan, |`` |rooms.store.plant[6].kind: missing; must be one of: electric heater, flued heater, unflued LPG heater, unflued paraffin heater, dehumidifier, fan, people, misting",
-                "kind: fan,|kind: fan, kind: fan,|rooms.store.plant[6].kind: given twice; first on line 33",
+                "kind: fan,|kind: fan, kind: fan,|rooms.store.plant[6].kind: given twice; first on line 34",
                 "hair: true|hair: yes|mixes.base.hair: \"yes\"; must be true or false",
                 "site: Everything|site: 1889|site: 1889; must be text; if it is meant as text, put it in quotes",
                 "site: Everything|site: |site: nothing; must be text",
