@@ -42,17 +42,6 @@ final class SiteModel implements SiteView {
                     wall, physics.constants(), scenario.accuracy().gridFactor()));
         }
         scenario.coats().forEach(coat -> coats.add(course(coat)));
-        for (CoatPlan coat : scenario.coats()) {
-            int wall = coatedWall(coat.wall());
-            coats.add(new CoatCourse(
-                    coat,
-                    scenario.rule(),
-                    scenario.handTests().stream()
-                            .filter(test -> test.wall().equals(coat.wall()) && test.coat() == coat.number())
-                            .toList(),
-                    columns.get(wall),
-                    wall));
-        }
         List<RoomPlan> rooms = scenario.rooms();
         roomNames = rooms.stream().map(RoomPlan::name).toList();
         air = new FaceAir(columns, roomNames, physics.surfaces(), physics.constants());
@@ -308,13 +297,6 @@ final class SiteModel implements SiteView {
             boolean hasFace = air.roomFaces().stream().anyMatch(face -> face.room() == index);
             Check.that(hasFace, "rooms", "each with at least one face", roomNames.get(room));
         }
-    }
-
-    private int coatedWall(String name) {
-        int wall = wallIndex(name);
-        boolean free = columns.get(wall).plan().laterLayers().isEmpty();
-        Check.that(free, "laterLayers", "none on a wall with coats", name);
-        return wall;
     }
 
     private int wallIndex(String name) {
