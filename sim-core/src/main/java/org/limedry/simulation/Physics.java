@@ -13,7 +13,7 @@ import org.limedry.wall.Constants;
  * @param air how air carries vapour and heat
  * @param airHeat heat that a volume of air carries
  * @param outdoorCarbonDioxidePpm carbon dioxide outdoors, parts per million
- * @param fogFalls whether vapour above saturation falls out of the air of a room
+ * @param fogFalls whether vapour above saturation falls out of the air of a room; benchmark sheets know no fog
  */
 public record Physics(
         Constants constants,
@@ -22,16 +22,6 @@ public record Physics(
         VapourExchange.HeatCapacity airHeat,
         double outdoorCarbonDioxidePpm,
         boolean fogFalls) {
-    /** Makes constants and coefficients as benchmark sheets have them: vapour above saturation stays in the air. */
-    public Physics(
-            Constants constants,
-            Surfaces surfaces,
-            AirExchange air,
-            VapourExchange.HeatCapacity airHeat,
-            double outdoorCarbonDioxidePpm) {
-        this(constants, surfaces, air, airHeat, outdoorCarbonDioxidePpm, false);
-    }
-
     /** Returns the constants and coefficients used for sites, as listed in the physics notes. */
     public static Physics ordinary() {
         return new Physics(

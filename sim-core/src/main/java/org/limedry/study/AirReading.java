@@ -2,6 +2,7 @@ package org.limedry.study;
 
 import org.limedry.air.AirConstants;
 import org.limedry.air.MagnusForm;
+import org.limedry.climate.SensorError;
 import org.limedry.units.Check;
 import org.limedry.units.Units;
 
@@ -33,9 +34,9 @@ public record AirReading(double celsius, double relativeHumidity) {
      * <p><b>Source:</b> first-order propagation of independent errors. <b>Valid:</b> errors small against the reading.
      * <b>Accuracy:</b> 2 % for errors up to 1 K and 5 %.
      */
-    double errorPa(SensorErrors errors) {
+    double errorPa(SensorError errors) {
         return Math.hypot(
-                relativeHumidity * MagnusForm.WMO_WATER.slopePaPerK(celsius) * errors.kelvin(),
+                relativeHumidity * MagnusForm.WMO_WATER.slopePaPerK(celsius) * errors.temperatureK(),
                 MagnusForm.WMO_WATER.pressurePa(celsius) * errors.relativeHumidity());
     }
 

@@ -18,7 +18,6 @@ import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
-import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
 
 /**
@@ -56,7 +55,7 @@ public record AiredRoom(String name, ZoneId zone, boolean bare) {
     private static Optional<String> roomOf(Scenario scenario, String wallName) {
         return scenario.walls().stream()
                 .filter(wall -> wall.name().equals(wallName))
-                .flatMap(wall -> wall.inside() instanceof Side.Room side ? Stream.of(side.room()) : Stream.empty())
+                .flatMap(wall -> wall.innerRoom().stream())
                 .findFirst();
     }
 
@@ -84,7 +83,7 @@ public record AiredRoom(String name, ZoneId zone, boolean bare) {
     /** Returns its walls that are plastered on the side of the room. */
     public Set<String> plasteredWalls(Scenario scenario) {
         Set<String> own = scenario.walls().stream()
-                .filter(wall -> wall.inside().equals(new Side.Room(name)))
+                .filter(wall -> wall.innerRoom().equals(Optional.of(name)))
                 .map(WallPlan::name)
                 .collect(Collectors.toSet());
         return scenario.coats().stream()

@@ -23,8 +23,8 @@ public record DoorHour(
         AirReading outside,
         AirReading inside,
         double coldestFaceCelsius,
-        DryingPower ofRoom,
-        DryingPower ofFace,
+        DoorPower ofRoom,
+        DoorPower ofFace,
         double driedOpenKg,
         double driedShutKg,
         double ontoWallsKg,
@@ -52,7 +52,7 @@ public record DoorHour(
         }
         return switch (ofRoom.sign()) {
             case DRIES -> gainKg() > 0.0 ? DoorReason.DRIER_OUT : DoorReason.NO_GAIN;
-            case WETS -> ofFace.sign() == DryingPower.Sign.WETS ? DoorReason.WETS_WALLS : DoorReason.WETTER_OUT;
+            case WETS -> ofFace.sign() == DoorPower.Sign.WETS ? DoorReason.WETS_WALLS : DoorReason.WETTER_OUT;
             case WITHIN_ERROR -> DoorReason.WITHIN_ERROR;
         };
     }

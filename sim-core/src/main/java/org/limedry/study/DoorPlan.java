@@ -81,7 +81,7 @@ public record DoorPlan(DoorQuestion question, List<DoorDay> days) {
         boolean fumes = false;
         Instant hour = question.window().evening(day.date());
         for (; hour.isBefore(end) && hour.isBefore(question.until()); hour = hour.plus(Duration.ofHours(1))) {
-            frost |= room.mayFreeze(hour, question.errors().kelvin());
+            frost |= room.mayFreeze(hour, question.errors().temperatureK());
             fumes |= room.isFumed(hour);
         }
         return new DoorNight(day.openAtNight(), frost, fumes);

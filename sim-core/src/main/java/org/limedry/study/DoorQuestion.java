@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import org.limedry.climate.Schedule;
+import org.limedry.climate.SensorError;
 import org.limedry.room.Opening;
 import org.limedry.room.RoomPlan;
 import org.limedry.simulation.Scenario;
@@ -19,7 +20,7 @@ import org.limedry.units.Check;
  * @param errors how far the instruments may be off
  * @param nights whether the doors may stand open at night; otherwise every night is shut
  */
-public record DoorQuestion(Scenario scenario, String room, DoorWindow window, SensorErrors errors, boolean nights) {
+public record DoorQuestion(Scenario scenario, String room, DoorWindow window, SensorError errors, boolean nights) {
     public DoorQuestion {
         boolean leadsOut = scenario.rooms().stream()
                 .filter(plan -> plan.name().equals(room))

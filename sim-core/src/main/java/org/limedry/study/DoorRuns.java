@@ -40,8 +40,8 @@ record DoorRuns(DoorQuestion question, Outcome shut, Outcome open) {
                 outside,
                 inside,
                 coldest,
-                DryingPower.ofRoom(inside, outside, question.errors()),
-                DryingPower.ofFace(coldest, outside, question.errors()),
+                DoorPower.ofRoom(inside, outside, question.errors()),
+                DoorPower.ofFace(coldest, outside, question.errors()),
                 airy.driedKg(at),
                 still.driedKg(at),
                 airy.ontoWallsKg(at),
@@ -53,7 +53,7 @@ record DoorRuns(DoorQuestion question, Outcome shut, Outcome open) {
         if (airy.isFumed(from)) {
             dangers.add(DoorReason.FUMES);
         }
-        if (airy.mayFreeze(from, question.errors().kelvin())) {
+        if (airy.mayFreeze(from, question.errors().temperatureK())) {
             dangers.add(DoorReason.FROST);
         }
         if (airy.driesTooFast(from)) {

@@ -15,7 +15,6 @@ import org.limedry.room.RoomPlan;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.units.Units;
-import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
 
 /** What wet plaster in one room does to the waiting in the next. */
@@ -97,9 +96,7 @@ public final class NextDoor {
     private static Map<String, String> roomOfWall(Scenario scenario) {
         Map<String, String> rooms = new HashMap<>();
         for (WallPlan wall : scenario.walls()) {
-            if (wall.inside() instanceof Side.Room room) {
-                rooms.put(wall.name(), room.room());
-            }
+            wall.innerRoom().ifPresent(room -> rooms.put(wall.name(), room));
         }
         return rooms;
     }

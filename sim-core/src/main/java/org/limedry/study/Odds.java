@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.limedry.simulation.Outcome;
 import org.limedry.units.Check;
 import org.limedry.units.Units;
@@ -39,9 +38,7 @@ public record Odds(
         Optional<Instant> fourInFive,
         List<Influence> influences,
         double explained) {
-    private static final double ONE_IN_FIVE = 0.20;
     private static final double HALF = 0.50;
-    private static final double FOUR_IN_FIVE = 0.80;
 
     /**
      * What one unknown does.
@@ -85,9 +82,9 @@ public record Odds(
                 .toList();
         return new Odds(
                 dates,
-                ReadyRange.quantile(dates, ONE_IN_FIVE),
+                ReadyRange.quantile(dates, MemberQuantile.ONE_IN_FIVE),
                 ReadyRange.quantile(dates, HALF),
-                ReadyRange.quantile(dates, FOUR_IN_FIVE),
+                ReadyRange.quantile(dates, MemberQuantile.FOUR_IN_FIVE),
                 influences,
                 curves.explained());
     }
@@ -109,10 +106,8 @@ public record Odds(
     }
 
     private static double width(double[] days) {
-        Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_6);
-        percentile.setData(days);
-        return percentile.evaluate(Units.percentFromFraction(FOUR_IN_FIVE))
-                - percentile.evaluate(Units.percentFromFraction(ONE_IN_FIVE));
+        return MemberQuantile.of(days, MemberQuantile.FOUR_IN_FIVE)
+                - MemberQuantile.of(days, MemberQuantile.ONE_IN_FIVE);
     }
 
     private static Influence influence(Uncertain unknown, DateCurves curves, int i, double[] days) {

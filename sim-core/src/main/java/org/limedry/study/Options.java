@@ -2,7 +2,6 @@ package org.limedry.study;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,14 +9,11 @@ import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.limedry.simulation.Outcome;
 import org.limedry.units.Units;
 
 /** Compares ways of doing a job, by the day on which the last coat of certain walls is ready, member by member. */
 public final class Options {
-    private static final double ONE_IN_FIVE_PERCENT = 20.0;
-    private static final double FOUR_IN_FIVE_PERCENT = 80.0;
 
     /** Without members, differences up to a day, or a tenth of the days saved, are taken as no difference. Judgement. */
     private static final double TIE_DAYS = 1.0;
@@ -72,8 +68,8 @@ public final class Options {
                 .toArray();
         return new Saved(
                 likely,
-                quantile(members, ONE_IN_FIVE_PERCENT, Math::min, likely),
-                quantile(members, FOUR_IN_FIVE_PERCENT, Math::max, likely),
+                quantile(members, MemberQuantile.ONE_IN_FIVE, Math::min, likely),
+                quantile(members, MemberQuantile.FOUR_IN_FIVE, Math::max, likely),
                 ready(from.likely()).isEmpty(),
                 ready(way.likely()).isEmpty());
     }
@@ -113,12 +109,10 @@ public final class Options {
         return Units.daysFromSeconds((double) Duration.between(from, to).toSeconds());
     }
 
-    private static OptionalDouble quantile(double[] values, double percent, DoubleBinaryOperator widen, double likely) {
+    private static OptionalDouble quantile(double[] values, double share, DoubleBinaryOperator widen, double likely) {
         if (values.length == 0) {
             return OptionalDouble.empty();
         }
-        Percentile percentile = new Percentile(percent).withEstimationType(Percentile.EstimationType.R_6);
-        return OptionalDouble.of(
-                widen.applyAsDouble(percentile.evaluate(Arrays.copyOf(values, values.length)), likely));
+        return OptionalDouble.of(widen.applyAsDouble(MemberQuantile.of(values, share), likely));
     }
 }

@@ -32,8 +32,6 @@ public record ReadyRange(
         boolean widened,
         boolean byHand,
         int membersNotReady) {
-    private static final double ONE_IN_FIVE = 0.20;
-    private static final double FOUR_IN_FIVE = 0.80;
 
     /** No date is later than a date that never came. */
     private static final Comparator<Optional<Instant>> MISSING_LAST =
@@ -53,8 +51,8 @@ public record ReadyRange(
         if (likely.byHand()) {
             return new ReadyRange(likely.wall(), likely.number(), middle, middle, middle, false, true, missing);
         }
-        Optional<Instant> oneInFive = quantile(dates, ONE_IN_FIVE);
-        Optional<Instant> fourInFive = quantile(dates, FOUR_IN_FIVE);
+        Optional<Instant> oneInFive = quantile(dates, MemberQuantile.ONE_IN_FIVE);
+        Optional<Instant> fourInFive = quantile(dates, MemberQuantile.FOUR_IN_FIVE);
         boolean before = MISSING_LAST.compare(middle, oneInFive) < 0;
         boolean after = MISSING_LAST.compare(middle, fourInFive) > 0;
         return new ReadyRange(

@@ -21,8 +21,6 @@ import org.limedry.units.Units;
  */
 public record RoomWait(
         OptionalDouble earliestDays, OptionalDouble likelyDays, OptionalDouble latestDays, List<Double> memberDays) {
-    private static final double ONE_IN_FIVE = 0.20;
-    private static final double FOUR_IN_FIVE = 0.80;
 
     /** No wait is longer than one that does not end. */
     private static final Comparator<OptionalDouble> ENDLESS_LAST =
@@ -47,7 +45,7 @@ public record RoomWait(
                 .sorted()
                 .toArray();
         int n = differences.length;
-        int below = (int) Math.floor(ONE_IN_FIVE * n);
+        int below = (int) Math.floor(MemberQuantile.ONE_IN_FIVE * n);
         return n == 0 || differences[below] > 0.0 || differences[n - 1 - below] < 0.0;
     }
 
@@ -70,8 +68,8 @@ public record RoomWait(
         List<Optional<Instant>> dates = result.members().stream()
                 .map(member -> ready(member.coats(), walls))
                 .toList();
-        OptionalDouble oneInFive = days(ReadyRange.quantile(dates, ONE_IN_FIVE), firstLaid);
-        OptionalDouble fourInFive = days(ReadyRange.quantile(dates, FOUR_IN_FIVE), firstLaid);
+        OptionalDouble oneInFive = days(ReadyRange.quantile(dates, MemberQuantile.ONE_IN_FIVE), firstLaid);
+        OptionalDouble fourInFive = days(ReadyRange.quantile(dates, MemberQuantile.FOUR_IN_FIVE), firstLaid);
         return new RoomWait(
                 ENDLESS_LAST.compare(likely, oneInFive) < 0 ? likely : oneInFive,
                 likely,

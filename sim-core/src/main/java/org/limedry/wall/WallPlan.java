@@ -1,6 +1,7 @@
 package org.limedry.wall;
 
 import java.util.List;
+import java.util.Optional;
 import org.limedry.units.Check;
 
 /**
@@ -69,5 +70,10 @@ public record WallPlan(
     /** Tells whether the functions of its materials are tables, met to the letter. */
     public boolean isTabulated() {
         return layers.get(0).isTabulated();
+    }
+
+    /** Returns the room that the side on which coats go on faces, if it faces one. */
+    public Optional<String> innerRoom() {
+        return inside instanceof Side.Room side ? Optional.of(side.room()) : Optional.empty();
     }
 }

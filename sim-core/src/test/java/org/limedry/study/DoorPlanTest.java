@@ -12,12 +12,13 @@ import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
 import org.limedry.climate.Schedule;
+import org.limedry.climate.SensorError;
 import org.limedry.room.Plant;
 import org.limedry.simulation.Simulation;
 import org.limedry.study.DoorReason.Word;
 
 final class DoorPlanTest {
-    private static final SensorErrors NONE = new SensorErrors(0.0, 0.0);
+    private static final SensorError NONE = new SensorError(0.0, 0.0);
 
     private static DoorPlan plan(DoorQuestion question) {
         return DoorPlan.find(question, DoorSite::run).orElseThrow();
@@ -26,7 +27,7 @@ final class DoorPlanTest {
     // COMPUTED: the trade's trap day, 12 C and 90 % on walls of 7 C: about 2 g/m3 go onto them (Python 3.11: 2.00).
     @Test
     void find_mildWetAirOnColdWalls_isShutAllDay() {
-        DoorPlan plan = plan(DoorSite.steady(12.0, 0.90, 7.0).question(1, SensorErrors.ordinary(), false));
+        DoorPlan plan = plan(DoorSite.steady(12.0, 0.90, 7.0).question(1, SensorError.usual(), false));
 
         DoorDay day = plan.days().get(0);
         assertEquals(List.of(new DoorBlock(0, 14, Word.SHUT)), day.blocks());
@@ -40,7 +41,7 @@ final class DoorPlanTest {
     // hours between 6 and 20 open against itself at 6. Tolerance 15 %: flows at the ends of hours against their course.
     @Test
     void ontoWalls_ofTheTrapDay_isWhatTheAccountFinds() {
-        DoorPlan plan = plan(DoorSite.steady(12.0, 0.90, 7.0).question(1, SensorErrors.ordinary(), false));
+        DoorPlan plan = plan(DoorSite.steady(12.0, 0.90, 7.0).question(1, SensorError.usual(), false));
         DoorQuestion question = plan.question();
 
         var before = Simulation.run(
@@ -68,7 +69,7 @@ final class DoorPlanTest {
     // EXACT: errors so large that no instrument can tell anything.
     @Test
     void find_uselessInstruments_makeNoDifference() {
-        DoorPlan plan = plan(DoorSite.steady(10.0, 0.80, 10.0).question(1, new SensorErrors(5.0, 0.2), false));
+        DoorPlan plan = plan(DoorSite.steady(10.0, 0.80, 10.0).question(1, new SensorError(5.0, 0.2), false));
 
         assertEquals(
                 List.of(new DoorBlock(0, 14, Word.NO_DIFFERENCE)),
@@ -78,8 +79,8 @@ final class DoorPlanTest {
     // EXACT: a dry night is open where nights are asked for, and shut where not.
     @Test
     void find_dryNights_areOpenOnlyIfAskedFor() {
-        DoorPlan asked = plan(DoorSite.steady(10.0, 0.60, 10.0).question(1, SensorErrors.ordinary(), true));
-        DoorPlan not = plan(DoorSite.steady(10.0, 0.60, 10.0).question(1, SensorErrors.ordinary(), false));
+        DoorPlan asked = plan(DoorSite.steady(10.0, 0.60, 10.0).question(1, SensorError.usual(), true));
+        DoorPlan not = plan(DoorSite.steady(10.0, 0.60, 10.0).question(1, SensorError.usual(), false));
 
         assertEquals(
                 Schedule.always(
@@ -115,7 +116,7 @@ final class DoorPlanTest {
     // neighbours are worth, and no more. Tolerance: 0.3 kg and a tenth, for what one day does to the next.
     @Property(tries = 10, shrinking = ShrinkingMode.OFF)
     void plan_inAnyWeather_doesNoWorseThanOpenOrShut(@ForAll @LongRange(min = 0, max = 100_000) long number) {
-        DoorPlan plan = plan(DoorSite.random(number).question(3, SensorErrors.ordinary(), false));
+        DoorPlan plan = plan(DoorSite.random(number).question(3, SensorError.usual(), false));
 
         double byPlan = DoorSite.litres(plan, DoorWay.PLAN);
         double better =
@@ -123,7 +124,7 @@ final class DoorPlanTest {
 
         double undecided = plan.days().stream()
                 .flatMap(day -> day.hours().stream())
-                .filter(hour -> hour.ofRoom().sign() == DryingPower.Sign.WITHIN_ERROR)
+                .filter(hour -> hour.ofRoom().sign() == DoorPower.Sign.WITHIN_ERROR)
                 .mapToDouble(hour -> Math.abs(hour.gainKg()))
                 .sum();
         assertTrue(

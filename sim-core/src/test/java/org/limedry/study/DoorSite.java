@@ -13,6 +13,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.limedry.air.MagnusForm;
 import org.limedry.climate.Outdoors;
 import org.limedry.climate.Schedule;
+import org.limedry.climate.SensorError;
 import org.limedry.lime.ReadinessRule;
 import org.limedry.material.Catalogue;
 import org.limedry.reference.MaterialTable;
@@ -55,7 +56,7 @@ record DoorSite(DoubleUnaryOperator celsius, DoubleUnaryOperator humidity, doubl
                 List.of());
     }
 
-    DoorQuestion question(int days, SensorErrors errors, boolean nights) {
+    DoorQuestion question(int days, SensorError errors, boolean nights) {
         return new DoorQuestion(scenario(days + 1), ROOM, new DoorWindow(ZoneOffset.UTC, FIRST, days), errors, nights);
     }
 

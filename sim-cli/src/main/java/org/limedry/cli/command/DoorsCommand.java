@@ -11,8 +11,8 @@ import org.limedry.cli.doors.DoorFindings;
 import org.limedry.cli.doors.DoorWords;
 import org.limedry.cli.doors.DoorsFiles;
 import org.limedry.cli.site.Site;
+import org.limedry.climate.SensorError;
 import org.limedry.study.DoorWay;
-import org.limedry.study.SensorErrors;
 import org.limedry.units.Units;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -68,7 +68,7 @@ final class DoorsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        SensorErrors errors = errors();
+        SensorError errors = errors();
         Site site = question.site();
         DoorsWanted wanted = new DoorsWanted(
                 Optional.ofNullable(room), Optional.ofNullable(from), Optional.ofNullable(days), errors, nights);
@@ -90,13 +90,13 @@ final class DoorsCommand implements Callable<Integer> {
         return (missing ? ExitCode.UNFINISHED : ExitCode.DONE).code();
     }
 
-    private SensorErrors errors() {
+    private SensorError errors() {
         if (!(temperatureErrorK >= 0.0 && temperatureErrorK <= 5.0)) {
             throw question.refused("--temperature-error: must be 0 to 5 K, was " + temperatureErrorK);
         }
         if (!(humidityErrorPercent >= 0.0 && humidityErrorPercent <= 20.0)) {
             throw question.refused("--humidity-error: must be 0 to 20 percent, was " + humidityErrorPercent);
         }
-        return new SensorErrors(temperatureErrorK, Units.fractionFromPercent(humidityErrorPercent));
+        return new SensorError(temperatureErrorK, Units.fractionFromPercent(humidityErrorPercent));
     }
 }

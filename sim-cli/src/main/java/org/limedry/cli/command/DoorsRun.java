@@ -33,11 +33,10 @@ import org.limedry.study.DoorWay;
 import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
+import org.limedry.study.MemberQuantile;
 
 /** Finds a plan for the doors and runs it against other ways. */
 final class DoorsRun {
-    private static final double ONE_IN_FIVE = 0.20;
-    private static final double FOUR_IN_FIVE = 0.80;
 
     private final Question asked;
     private final Site site;
@@ -156,20 +155,20 @@ final class DoorsRun {
     private WayResult result(DoorWay way, EnsembleResult before, EnsembleResult after, Optional<Instant> ready) {
         double likely = DoorLitres.outOfWalls(
                 account(before.likely().roomAccounts()), account(after.likely().roomAccounts()));
-        List<Double> members = new ArrayList<>();
-        for (int i = 0; i < after.members().size(); i++) {
-            members.add(DoorLitres.outOfWalls(
+        double[] members = new double[after.members().size()];
+        for (int i = 0; i < members.length; i++) {
+            members[i] = DoorLitres.outOfWalls(
                     account(before.members().get(i).roomAccounts()),
-                    account(after.members().get(i).roomAccounts())));
+                    account(after.members().get(i).roomAccounts()));
         }
-        if (members.isEmpty()) {
+        if (members.length == 0) {
             return new WayResult(way, likely, Optional.empty(), Optional.empty(), ready);
         }
         return new WayResult(
                 way,
                 likely,
-                Optional.of(Math.min(likely, DoorLitres.quantile(members, ONE_IN_FIVE))),
-                Optional.of(Math.max(likely, DoorLitres.quantile(members, FOUR_IN_FIVE))),
+                Optional.of(Math.min(likely, MemberQuantile.of(members, MemberQuantile.ONE_IN_FIVE))),
+                Optional.of(Math.max(likely, MemberQuantile.of(members, MemberQuantile.FOUR_IN_FIVE))),
                 ready);
     }
 

@@ -9,6 +9,7 @@ import org.limedry.cli.odds.OddsAnswer;
 import org.limedry.cli.odds.OddsFiles;
 import org.limedry.cli.odds.OddsFindings;
 import org.limedry.cli.site.Site;
+import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Simulation;
 import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
@@ -77,14 +78,16 @@ final class OddsCommand implements Callable<Integer> {
         EnsembleResult result = run(site, Ensemble.over(drawn, runs, seed));
         EnsembleResult byWeather = weather.map(one -> run(site, Ensemble.over(List.of(one), WEATHER_RUNS, seed)))
                 .orElseGet(() -> new EnsembleResult(result.likely(), List.of(), List.of()));
+        Scenario scenario = site.scenario(Draw.likely());
         return new OddsFindings(
                 site,
-                site.scenario(Draw.likely()),
+                scenario,
                 unknowns,
                 result,
                 byWeather,
                 weather.map(Uncertain::source).orElse(site.weatherName() + " does not reach around the run"),
-                seed);
+                seed,
+                OddsFindings.odds(scenario, unknowns, result));
     }
 
     private EnsembleResult run(Site site, Ensemble ensemble) {

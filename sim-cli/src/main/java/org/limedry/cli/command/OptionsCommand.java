@@ -26,7 +26,6 @@ import org.limedry.simulation.Simulation;
 import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
-import org.limedry.wall.Side;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -37,7 +36,7 @@ import picocli.CommandLine.Option;
         description = "The cheapest way to get a week back, at your own rates.",
         footer = {
             "",
-            "Tries the measures of the file, or a usual set in the room that waits longest. Prices are yours (rates);",
+            "Tries the measures of the file, or a usual set in the room that is ready last. Prices are yours (rates);",
             "without them measures are ranked by days. With --out: options.html, .svg, .png, .csv and .json."
         })
 final class OptionsCommand implements Callable<Integer> {
@@ -96,40 +95,35 @@ final class OptionsCommand implements Callable<Integer> {
 
     private OptionsFindings findings(Site site, Scenario scenario, Optional<Integer> moved) {
         Ensemble ensemble = question.ensemble(site);
-        List<SiteMeasure> measures = site.measures().isEmpty() ? usual(site, scenario) : site.measures();
+        EnsembleResult base = question.run(ensemble, List.of(site::scenario), Simulation.Until.ALL_READY)
+                .get(0);
+        List<SiteMeasure> measures = site.measures().isEmpty() ? usual(site, scenario, base.likely()) : site.measures();
         List<Function<Draw, Scenario>> ways = new ArrayList<>();
-        ways.add(site::scenario);
         measures.forEach(one -> ways.add(draw -> one.measure().on(site.scenario(draw))));
         Optional<Site> later = moved.map(days -> site.moved(days)
                 .orElseThrow(() -> question.refused("--wait-until: the weather of the file does not reach that far")));
         later.ifPresent(other -> ways.add(other::scenario));
         List<EnsembleResult> results = question.run(ensemble, ways, Simulation.Until.ALL_READY);
         List<Tried> tried = IntStream.range(0, measures.size())
-                .mapToObj(i -> new Tried(measures.get(i), results.get(i + 1)))
+                .mapToObj(i -> new Tried(measures.get(i), results.get(i)))
                 .toList();
         Optional<Wait> wait = moved.map(days -> new Wait(days, results.get(results.size() - 1)));
-        return new OptionsFindings(site, scenario, results.get(0), tried, wait);
+        return new OptionsFindings(site, scenario, base, tried, wait);
     }
 
-    /** Returns the usual measures for the room whose coat waits longest as the job stands. */
-    private List<SiteMeasure> usual(Site site, Scenario scenario) {
-        Outcome asItStands = question.run(Ensemble.likelyOnly(), List.of(site::scenario), Simulation.Until.ALL_READY)
-                .get(0)
-                .likely();
+    /** Returns the usual measures for the room whose coat is ready last as the job stands. */
+    private static List<SiteMeasure> usual(Site site, Scenario scenario, Outcome asItStands) {
         Outcome.CoatResult worst = asItStands.coats().stream()
                 .max(Comparator.comparing(coat -> coat.ready().orElse(scenario.until())))
                 .orElseThrow();
+        Optional<String> name = scenario.walls().stream()
+                .filter(wall -> wall.name().equals(worst.wall()))
+                .flatMap(wall -> wall.innerRoom().stream())
+                .findFirst();
         RoomPlan room = scenario.rooms().stream()
-                .filter(plan -> holds(scenario, plan, worst.wall()))
+                .filter(plan -> name.equals(Optional.of(plan.name())))
                 .findFirst()
                 .orElse(scenario.rooms().get(0));
         return UsualMeasures.of(room, scenario.from(), scenario.until(), site.zone());
-    }
-
-    private static boolean holds(Scenario scenario, RoomPlan room, String wall) {
-        return scenario.walls().stream()
-                .filter(plan -> plan.name().equals(wall))
-                .anyMatch(plan ->
-                        plan.inside() instanceof Side.Room side && side.room().equals(room.name()));
     }
 }

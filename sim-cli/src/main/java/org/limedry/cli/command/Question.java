@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.limedry.cli.page.Ascii;
@@ -142,10 +141,5 @@ final class Question {
     Page.Foot foot(Site site, List<String> basis, List<String> limits) {
         return new Page.Foot(
                 basis, limits, site.attribution(), String.join(" ", spec.root().version()));
-    }
-
-    /** Returns the folder of results, if the user named one. */
-    Optional<Path> out() {
-        return Optional.ofNullable(out);
     }
 }

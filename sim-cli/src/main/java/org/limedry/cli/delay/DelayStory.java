@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.site.PlannedJob;
@@ -18,6 +17,7 @@ import org.limedry.cli.site.Site;
 import org.limedry.study.Delay;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
+import org.limedry.study.MemberQuantile;
 import org.limedry.study.RoomDays;
 import org.limedry.study.Shares;
 
@@ -45,8 +45,6 @@ public record DelayStory(
         List<Optional<Instant>> ready,
         Optional<Range> totalRange) {
     private static final double LEAST_OTHER_DAYS = 0.05;
-    private static final double ONE_IN_FIVE = 20.0;
-    private static final double FOUR_IN_FIVE = 80.0;
 
     public DelayStory {
         causes = List.copyOf(causes);
@@ -121,9 +119,9 @@ public record DelayStory(
             return Optional.empty();
         }
         double[] values = days.stream().mapToDouble(Double::doubleValue).toArray();
-        Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_6);
-        return Optional.of(
-                new Range(percentile.evaluate(values, ONE_IN_FIVE), percentile.evaluate(values, FOUR_IN_FIVE)));
+        return Optional.of(new Range(
+                MemberQuantile.of(values, MemberQuantile.ONE_IN_FIVE),
+                MemberQuantile.of(values, MemberQuantile.FOUR_IN_FIVE)));
     }
 
     private static List<Told> told(DelayRuns runs, Delay delay, long days, DelayFacts facts, List<Delay> members) {

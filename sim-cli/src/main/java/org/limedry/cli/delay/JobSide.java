@@ -22,7 +22,6 @@ import org.limedry.simulation.Outcome.CoatResult;
 import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Series;
 import org.limedry.study.RoomDays;
-import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
 
 /**
@@ -119,8 +118,7 @@ public record JobSide(Site site, Scenario scenario, Outcome outcome, String wall
     /** Returns the water laid in all coats of the room, litres. */
     double laidLitres() {
         return scenario.walls().stream()
-                .filter(some ->
-                        some.inside() instanceof Side.Room inner && inner.room().equals(room))
+                .filter(some -> some.innerRoom().equals(Optional.of(room)))
                 .mapToDouble(some -> some.areaM2()
                         * outcome.coats().stream()
                                 .filter(coat -> coat.wall().equals(some.name()))

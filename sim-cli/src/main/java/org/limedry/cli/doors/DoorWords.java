@@ -151,7 +151,7 @@ public final class DoorWords {
         var errors = findings.plan().question().errors();
         return "\u201cNo difference\u201d = closer than "
                 + Figures.plain(Units.percentFromFraction(errors.relativeHumidity())) + " % humidity and "
-                + Figures.plain(errors.kelvin())
+                + Figures.plain(errors.temperatureK())
                 + " \u00b0C on each instrument can tell: leave the doors as they stand.";
     }
 }

@@ -132,7 +132,7 @@ public final class DoorsFiles {
         root.put("from", question.window().from().toString());
         root.put("until", question.until().toString());
         root.put("weather", findings.weather()).put("isForecast", findings.forecast());
-        root.put("temperatureErrorK", question.errors().kelvin());
+        root.put("temperatureErrorK", question.errors().temperatureK());
         root.put(
                 "humidityErrorPercent",
                 Units.percentFromFraction(question.errors().relativeHumidity()));

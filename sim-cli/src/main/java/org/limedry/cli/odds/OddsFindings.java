@@ -13,7 +13,6 @@ import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.Odds;
-import org.limedry.study.ReadyRange;
 import org.limedry.study.Uncertain;
 
 /**
@@ -26,6 +25,7 @@ import org.limedry.study.Uncertain;
  * @param weatherOnly runs in which nothing but the weather varied; without members if it could not
  * @param weather how other weather was made, or why it was not
  * @param seed seed of the draws
+ * @param odds one for each coat of the scenario
  */
 public record OddsFindings(
         Site site,
@@ -34,14 +34,23 @@ public record OddsFindings(
         EnsembleResult result,
         EnsembleResult weatherOnly,
         String weather,
-        int seed) {
+        int seed,
+        List<Odds> odds) {
     public OddsFindings {
         unknowns = List.copyOf(unknowns);
+        odds = List.copyOf(odds);
+    }
+
+    /** Judges every coat of the members, once. */
+    public static List<Odds> odds(Scenario scenario, List<Uncertain> unknowns, EnsembleResult result) {
+        return IntStream.range(0, scenario.coats().size())
+                .mapToObj(coat -> Odds.of(result.members(), coat, unknowns, scenario.until()))
+                .toList();
     }
 
     /** Returns the odds of a coat, counted from 0. */
     Odds odds(int coat) {
-        return Odds.of(result.members(), coat, unknowns, end());
+        return odds.get(coat);
     }
 
     private Instant end() {
@@ -91,7 +100,7 @@ public record OddsFindings(
 
     /** Tells whether a hand test settles the date of a coat. */
     boolean byHand(int coat) {
-        return result.coats().stream().map(ReadyRange::byHand).toList().get(coat);
+        return result.coats().get(coat).byHand();
     }
 
     /** Tells whether the likely run says a date for every coat. */

@@ -20,7 +20,6 @@ import org.limedry.study.Energy;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.Options;
 import org.limedry.units.Units;
-import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
 
 /**
@@ -103,7 +102,7 @@ public record OptionsFindings(
 
     private Options options() {
         Set<String> walls = scenario.walls().stream()
-                .filter(wall -> wall.inside() instanceof Side.Room room && rooms().contains(room.room()))
+                .filter(wall -> wall.innerRoom().filter(rooms()::contains).isPresent())
                 .map(WallPlan::name)
                 .collect(Collectors.toSet());
         return new Options(base, walls, end());

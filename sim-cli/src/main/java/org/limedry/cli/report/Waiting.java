@@ -13,7 +13,6 @@ import java.util.stream.IntStream;
 import org.limedry.cli.page.Days;
 import org.limedry.simulation.History;
 import org.limedry.units.Units;
-import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
 
 /**
@@ -61,10 +60,8 @@ record Waiting(
 
     /** Returns the name of the room that the plastered side of a wall faces. */
     static String roomOf(WallPlan wall) {
-        if (wall.inside() instanceof Side.Room side) {
-            return side.room();
-        }
-        throw new IllegalArgumentException("wall: must face a room, was " + wall.name());
+        return wall.innerRoom()
+                .orElseThrow(() -> new IllegalArgumentException("wall: must face a room, was " + wall.name()));
     }
 
     /** Returns how many hours the wait lasted. */

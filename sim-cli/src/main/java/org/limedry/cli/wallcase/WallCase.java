@@ -96,7 +96,8 @@ public record WallCase(
                 Surfaces.ordinary(),
                 AirExchange.ordinary(),
                 new VapourExchange.HeatCapacity.OfIncomingAir(),
-                Physics.ordinary().outdoorCarbonDioxidePpm());
+                Physics.ordinary().outdoorCarbonDioxidePpm(),
+                false);
         OptionalDouble none = OptionalDouble.empty();
         return new Scenario(
                 "wall case",

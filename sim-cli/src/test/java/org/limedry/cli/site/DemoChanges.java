@@ -217,7 +217,12 @@ final class DemoChanges {
 
     Scenario faces(Function<Surfaces, Surfaces> change) {
         return physics(p -> new Physics(
-                p.constants(), change.apply(p.surfaces()), p.air(), p.airHeat(), p.outdoorCarbonDioxidePpm()));
+                p.constants(),
+                change.apply(p.surfaces()),
+                p.air(),
+                p.airHeat(),
+                p.outdoorCarbonDioxidePpm(),
+                p.fogFalls()));
     }
 
     Scenario physics(Function<Physics, Physics> change) {

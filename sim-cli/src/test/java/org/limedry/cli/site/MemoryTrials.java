@@ -375,7 +375,8 @@ final class MemoryTrials {
                                 value,
                                 p.air().dischargeCoefficient()),
                         p.airHeat(),
-                        p.outdoorCarbonDioxidePpm())));
+                        p.outdoorCarbonDioxidePpm(),
+                        p.fogFalls())));
         add(
                 "share of the station's wind at the building",
                 range(0.6, 0.3, 1.0),

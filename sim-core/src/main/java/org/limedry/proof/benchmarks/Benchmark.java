@@ -28,6 +28,11 @@ interface Benchmark extends Proof {
      */
     record Aim(String quantity, String unit, double value, double band) {}
 
+    /** Returns what a column of a sheet is called at an hour. */
+    static String quantity(String column, double hour) {
+        return column + ", " + Math.round(hour) + " h";
+    }
+
     /** Returns where the expected numbers come from. */
     Source origin();
 

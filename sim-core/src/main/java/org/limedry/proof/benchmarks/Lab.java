@@ -159,7 +159,7 @@ public final class Lab {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
-        Physics physics = new Physics(constants, surfaces, air, airHeat, 420.0);
+        Physics physics = new Physics(constants, surfaces, air, airHeat, 420.0, false);
         return new Scenario(
                 "benchmark",
                 START,

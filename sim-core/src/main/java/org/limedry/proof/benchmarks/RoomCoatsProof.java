@@ -80,14 +80,11 @@ record RoomCoatsProof(UnaryOperator<LiquidTransport> liquid) implements Benchmar
                 ReferenceTable.load("benchmarks/ROOM_COATS").rows()) {
             for (String column : COLUMNS) {
                 double value = row.number(column);
-                all.add(new Aim(key(column, row.number("hour")), unit(column), value, band(column, value)));
+                all.add(new Aim(
+                        Benchmark.quantity(column, row.number("hour")), unit(column), value, band(column, value)));
             }
         }
         return all;
-    }
-
-    private static String key(String column, double hour) {
-        return column + ", " + Math.round(hour) + " h";
     }
 
     private static String unit(String column) {
@@ -179,7 +176,7 @@ record RoomCoatsProof(UnaryOperator<LiquidTransport> liquid) implements Benchmar
             airKg + held(brick) + held(stone) + held(glass)
         };
         for (int k = 0; k < values.length; k++) {
-            found.put(key(COLUMNS.get(k), hour), values[k]);
+            found.put(Benchmark.quantity(COLUMNS.get(k), hour), values[k]);
         }
     }
 

@@ -94,14 +94,14 @@ final class RoomYearProof implements Benchmark {
         List<Aim> all = new ArrayList<>();
         for (ReferenceTable.Row row : ReferenceTable.load(TABLE).rows()) {
             for (String column : COLUMNS) {
-                all.add(new Aim(key(column, row.number("hour")), unit(column), row.number(column), band(column, row)));
+                all.add(new Aim(
+                        Benchmark.quantity(column, row.number("hour")),
+                        unit(column),
+                        row.number(column),
+                        band(column, row)));
             }
         }
         return all;
-    }
-
-    private static String key(String column, double hour) {
-        return column + ", " + Math.round(hour) + " h";
     }
 
     private static String unit(String column) {
@@ -164,7 +164,7 @@ final class RoomYearProof implements Benchmark {
             passed[1]
         };
         for (int k = 0; k < values.length; k++) {
-            found.put(key(COLUMNS.get(k), hour), values[k]);
+            found.put(Benchmark.quantity(COLUMNS.get(k), hour), values[k]);
         }
     }
 

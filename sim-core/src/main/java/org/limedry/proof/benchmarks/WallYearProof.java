@@ -66,17 +66,14 @@ final class WallYearProof implements Benchmark {
             double hour = row.number("hour");
             for (String layer : LAYERS) {
                 double band = 2.0e-3 + row.number("err_water_kg_m2");
-                all.add(new Aim(key(layer, hour), "kg/m2", row.number(layer), band));
+                all.add(new Aim(Benchmark.quantity(layer, hour), "kg/m2", row.number(layer), band));
             }
-            all.add(new Aim(key("T_inside_surface_C", hour), "C", row.number("T_inside_surface_C"), 0.02));
-            all.add(new Aim(key("evap_in_kg_m2", hour), "kg/m2", row.number("evap_in_kg_m2"), 3.0e-3));
-            all.add(new Aim(key("evap_out_kg_m2", hour), "kg/m2", row.number("evap_out_kg_m2"), 3.0e-3));
+            all.add(new Aim(
+                    Benchmark.quantity("T_inside_surface_C", hour), "C", row.number("T_inside_surface_C"), 0.02));
+            all.add(new Aim(Benchmark.quantity("evap_in_kg_m2", hour), "kg/m2", row.number("evap_in_kg_m2"), 3.0e-3));
+            all.add(new Aim(Benchmark.quantity("evap_out_kg_m2", hour), "kg/m2", row.number("evap_out_kg_m2"), 3.0e-3));
         }
         return all;
-    }
-
-    private static String key(String column, double hour) {
-        return column + ", " + Math.round(hour) + " h";
     }
 
     @Override
@@ -95,11 +92,12 @@ final class WallYearProof implements Benchmark {
             if (hours.contains(hour)) {
                 for (int layer = 0; layer < LAYERS.size(); layer++) {
                     boolean isThere = layer < 2 + wall.coats();
-                    found.put(key(LAYERS.get(layer), hour), isThere ? wall.layerWaterKgPerM2(layer) : 0.0);
+                    found.put(
+                            Benchmark.quantity(LAYERS.get(layer), hour), isThere ? wall.layerWaterKgPerM2(layer) : 0.0);
                 }
-                found.put(key("T_inside_surface_C", hour), wall.innerCelsius());
-                found.put(key("evap_in_kg_m2", hour), lost[0]);
-                found.put(key("evap_out_kg_m2", hour), lost[1]);
+                found.put(Benchmark.quantity("T_inside_surface_C", hour), wall.innerCelsius());
+                found.put(Benchmark.quantity("evap_in_kg_m2", hour), lost[0]);
+                found.put(Benchmark.quantity("evap_out_kg_m2", hour), lost[1]);
             }
         });
         return found;

@@ -1,6 +1,7 @@
 package org.limedry.study;
 
 import org.limedry.air.MagnusForm;
+import org.limedry.climate.SensorError;
 
 /**
  * What a cubic metre of outdoor air can take up, and how well that is known.
@@ -10,7 +11,7 @@ import org.limedry.air.MagnusForm;
  * @param gPerM3 water that it can take away, g/m3; negative if it brings water
  * @param errorGPerM3 one-sigma error, g/m3
  */
-public record DryingPower(double gPerM3, double errorGPerM3) {
+public record DoorPower(double gPerM3, double errorGPerM3) {
     /** Whether the power is beyond what instruments can tell. */
     public enum Sign {
         /** It dries. */
@@ -34,7 +35,7 @@ public record DryingPower(double gPerM3, double errorGPerM3) {
      * @param outside air outdoors
      * @param errors of each instrument
      */
-    public static DryingPower ofRoom(AirReading inside, AirReading outside, SensorErrors errors) {
+    public static DoorPower ofRoom(AirReading inside, AirReading outside, SensorError errors) {
         double differencePa = inside.vapourPressurePa() - outside.vapourPressurePa();
         return of(differencePa, Math.hypot(inside.errorPa(errors), outside.errorPa(errors)), inside.celsius());
     }
@@ -50,14 +51,14 @@ public record DryingPower(double gPerM3, double errorGPerM3) {
      * @param outside air outdoors
      * @param errors of each instrument
      */
-    public static DryingPower ofFace(double faceCelsius, AirReading outside, SensorErrors errors) {
+    public static DoorPower ofFace(double faceCelsius, AirReading outside, SensorError errors) {
         double differencePa = MagnusForm.WMO_WATER.pressurePa(faceCelsius) - outside.vapourPressurePa();
-        double facePa = MagnusForm.WMO_WATER.slopePaPerK(faceCelsius) * errors.kelvin();
+        double facePa = MagnusForm.WMO_WATER.slopePaPerK(faceCelsius) * errors.temperatureK();
         return of(differencePa, Math.hypot(facePa, outside.errorPa(errors)), faceCelsius);
     }
 
-    private static DryingPower of(double differencePa, double errorPa, double celsius) {
-        return new DryingPower(AirReading.gramsPerM3(differencePa, celsius), AirReading.gramsPerM3(errorPa, celsius));
+    private static DoorPower of(double differencePa, double errorPa, double celsius) {
+        return new DoorPower(AirReading.gramsPerM3(differencePa, celsius), AirReading.gramsPerM3(errorPa, celsius));
     }
 
     /** Tells which way it goes, if that is more than one sigma. */

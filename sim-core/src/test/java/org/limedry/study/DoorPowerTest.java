@@ -7,16 +7,16 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import org.limedry.study.DryingPower.Sign;
+import org.limedry.climate.SensorError;
+import org.limedry.study.DoorPower.Sign;
 
-final class DryingPowerTest {
-    private static final SensorErrors NONE = new SensorErrors(0.0, 0.0);
+final class DoorPowerTest {
+    private static final SensorError NONE = new SensorError(0.0, 0.0);
 
     // COMPUTED: Python 3.11, WMO Magnus over water and the gas law at the room's temperature.
     @Test
     void ofRoom_coldDampDay_isTheDifferenceOfVapour() {
-        DryingPower power =
-                DryingPower.ofRoom(new AirReading(8.0, 0.85), new AirReading(5.0, 0.90), SensorErrors.ordinary());
+        DoorPower power = DoorPower.ofRoom(new AirReading(8.0, 0.85), new AirReading(5.0, 0.90), SensorError.usual());
 
         assertEquals(0.97223, power.gPerM3(), 1.0e-5); // digits of the computed figure
         // COMPUTED: Python 3.11, 400,000 draws of all four readings, seed 1: 0.450.
@@ -27,7 +27,7 @@ final class DryingPowerTest {
     // COMPUTED: Python 3.11, as above; "about 2 g per m3" of the trade.
     @Test
     void ofFace_mildWetAirOnColdWalls_putsTwoGramsOnThem() {
-        DryingPower power = DryingPower.ofFace(7.0, new AirReading(12.0, 0.90), SensorErrors.ordinary());
+        DoorPower power = DoorPower.ofFace(7.0, new AirReading(12.0, 0.90), SensorError.usual());
 
         assertEquals(-2.0047, power.gPerM3(), 1.0e-4); // digits of the computed figure
         // COMPUTED: Python 3.11, 400,000 draws: 0.528.
@@ -41,7 +41,7 @@ final class DryingPowerTest {
             @ForAll @DoubleRange(min = -10.0, max = 30.0) double celsius,
             @ForAll @DoubleRange(min = 0.2, max = 1.0) double inside,
             @ForAll @DoubleRange(min = 0.2, max = 1.0) double outside) {
-        DryingPower power = DryingPower.ofRoom(new AirReading(celsius, inside), new AirReading(celsius, outside), NONE);
+        DoorPower power = DoorPower.ofRoom(new AirReading(celsius, inside), new AirReading(celsius, outside), NONE);
 
         assertEquals(Math.signum(inside - outside), Math.signum(power.gPerM3()));
     }
@@ -49,16 +49,16 @@ final class DryingPowerTest {
     // EXACT: a figure that equals its error is not beyond it.
     @Test
     void sign_atTheErrorItself_isWithinIt() {
-        assertEquals(Sign.WITHIN_ERROR, new DryingPower(0.4, 0.4).sign());
-        assertEquals(Sign.WITHIN_ERROR, new DryingPower(-0.4, 0.4).sign());
-        assertEquals(Sign.DRIES, new DryingPower(0.41, 0.4).sign());
-        assertEquals(Sign.WETS, new DryingPower(-0.41, 0.4).sign());
+        assertEquals(Sign.WITHIN_ERROR, new DoorPower(0.4, 0.4).sign());
+        assertEquals(Sign.WITHIN_ERROR, new DoorPower(-0.4, 0.4).sign());
+        assertEquals(Sign.DRIES, new DoorPower(0.41, 0.4).sign());
+        assertEquals(Sign.WETS, new DoorPower(-0.41, 0.4).sign());
     }
 
     @Test
     void errors_belowNothing_areRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new SensorErrors(-0.1, 0.03));
-        assertThrows(IllegalArgumentException.class, () -> new SensorErrors(0.5, -0.03));
-        assertThrows(IllegalArgumentException.class, () -> new SensorErrors(Double.NaN, 0.03));
+        assertThrows(IllegalArgumentException.class, () -> new SensorError(-0.1, 0.03));
+        assertThrows(IllegalArgumentException.class, () -> new SensorError(0.5, -0.03));
+        assertThrows(IllegalArgumentException.class, () -> new SensorError(Double.NaN, 0.03));
     }
 }
