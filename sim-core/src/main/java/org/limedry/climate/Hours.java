@@ -57,6 +57,18 @@ final class Hours {
         windMPerS[index] = source.windMPerS[sourceIndex];
     }
 
+    /** Takes over every value that is known in a row of the same hours. */
+    void copyKnown(Hours source) {
+        for (int column = 0; column < columns().size(); column++) {
+            double[] from = source.columns().get(column);
+            for (int k = 0; k < size(); k++) {
+                if (!Double.isNaN(from[k])) {
+                    columns().get(column)[k] = from[k];
+                }
+            }
+        }
+    }
+
     /** Moves an hour towards an hour of another row by a share of the way. */
     void mixHour(int index, Hours source, int sourceIndex, double share) {
         celsius[index] += share * (source.celsius[sourceIndex] - celsius[index]);

@@ -56,6 +56,42 @@ public final class WeatherSeries implements Outdoors {
         return between(column, k, x - k);
     }
 
+    /**
+     * Returns this weather with what happened before an instant in place of its own hours.
+     *
+     * @param end first instant of its own; hours before it are of {@code earlier}
+     * @param earlier weather over the same run
+     */
+    public WeatherSeries after(Instant end, WeatherSeries earlier) {
+        Check.that(earlier.axis.equals(axis), "earlier", "over the same hours", earlier.axis);
+        Hours mixed = hours.slice(0, hours.size());
+        for (int k = 0; k < axis.count() && axis.instant(k).isBefore(end); k++) {
+            mixed.copyHour(k, earlier.hours, k);
+        }
+        return new WeatherSeries(axis, mixed, yearMeanCelsius);
+    }
+
+    /**
+     * Returns this weather with readings from outdoors in place of its own temperature, humidity and, if read, wind. Holes of
+     * up to {@link WeatherRecord#LONGEST_BRIDGE_HOURS} hours are bridged; in longer ones its own hours stay.
+     */
+    public WeatherSeries withReadings(Readings outdoors) {
+        Hours read = Hours.missing(hours.size());
+        for (LoggedReading hour : outdoors.hourly()) {
+            long index = HourAxis.hourOf(hour.at()) - axis.firstHour();
+            if (index >= 0 && index < axis.count()) {
+                int k = Math.toIntExact(index);
+                hour.celsius().ifPresent(value -> read.celsius[k] = value);
+                hour.relativeHumidity().ifPresent(value -> read.relativeHumidity[k] = value);
+                hour.windMPerS().ifPresent(value -> read.windMPerS[k] = value);
+            }
+        }
+        read.bridge();
+        Hours mixed = hours.slice(0, hours.size());
+        mixed.copyKnown(read);
+        return new WeatherSeries(axis, mixed, yearMeanCelsius);
+    }
+
     @Override
     public Piece over(Instant from, Instant until) {
         double start = axis.hoursTo(from);

@@ -11,6 +11,9 @@ public sealed interface Plant {
     /** Returns when it is on. */
     Schedule on();
 
+    /** Returns the same thing on at other times. */
+    Plant onAt(Schedule other);
+
     /** Where the heat of a heater comes from, with what burning it adds to the room. */
     enum Fuel {
         /** Electric: heat only. */
@@ -56,7 +59,12 @@ public sealed interface Plant {
             OptionalDouble thermostatCelsius,
             boolean aimedAtWall,
             Schedule on)
-            implements Plant {}
+            implements Plant {
+        @Override
+        public Plant onAt(Schedule other) {
+            return new Heater(name, watts, fuel, radiantShare, thermostatCelsius, aimedAtWall, other);
+        }
+    }
 
     /**
      * A dehumidifier.
@@ -73,21 +81,36 @@ public sealed interface Plant {
             double watts,
             OptionalDouble humidistat,
             Schedule on)
-            implements Plant {}
+            implements Plant {
+        @Override
+        public Plant onAt(Schedule other) {
+            return new Dehumidifier(name, drying, ratedKgPerS, rating, watts, humidistat, other);
+        }
+    }
 
     /**
      * A fan that exchanges air with outdoors.
      *
      * @param flowM3PerS air moved, m3/s
      */
-    record Fan(String name, double flowM3PerS, Schedule on) implements Plant {}
+    record Fan(String name, double flowM3PerS, Schedule on) implements Plant {
+        @Override
+        public Plant onAt(Schedule other) {
+            return new Fan(name, flowM3PerS, other);
+        }
+    }
 
     /**
      * People at work.
      *
      * @param count how many
      */
-    record People(String name, double count, Schedule on) implements Plant {}
+    record People(String name, double count, Schedule on) implements Plant {
+        @Override
+        public Plant onAt(Schedule other) {
+            return new People(name, count, other);
+        }
+    }
 
     /**
      * Mist sprayed on a wall.
@@ -95,5 +118,10 @@ public sealed interface Plant {
      * @param wall the wall
      * @param kgPerM2S water while it is on, kg/(m2 s)
      */
-    record Misting(String name, String wall, double kgPerM2S, Schedule on) implements Plant {}
+    record Misting(String name, String wall, double kgPerM2S, Schedule on) implements Plant {
+        @Override
+        public Plant onAt(Schedule other) {
+            return new Misting(name, wall, kgPerM2S, other);
+        }
+    }
 }

@@ -60,6 +60,16 @@ public final class Fitted {
     }
 
     /**
+     * Returns one unknown at so many of its spreads from where it lies now, the others at their likely values.
+     *
+     * @param unknown index of the unknown
+     * @param sigmas how many spreads above; negative below
+     */
+    public Draw at(int unknown, double sigmas) {
+        return new Draw(Map.of(keys.get(unknown), quantile(mean(unknown) + sigmas * spread(unknown))));
+    }
+
+    /**
      * Turns a draw of what could have been before the readings into one of what can still be: quantiles of one half become
      * the fitted values, the others spread about them as far as the readings leave open. Keys that were not fitted stay.
      */

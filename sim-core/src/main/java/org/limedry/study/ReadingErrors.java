@@ -1,5 +1,6 @@
 package org.limedry.study;
 
+import org.limedry.climate.SensorError;
 import org.limedry.units.Check;
 
 /**
@@ -41,5 +42,19 @@ public record ReadingErrors(
      */
     public static ReadingErrors ordinary() {
         return new ReadingErrors(0.5, 0.5, 0.03, 0.03, 1.5, 0.05, 0.2, 0.25);
+    }
+
+    /** Returns the ordinary errors with those of loggers as somebody found them; an offset may be as large. */
+    public static ReadingErrors of(SensorError error) {
+        ReadingErrors usual = ordinary();
+        return new ReadingErrors(
+                error.temperatureK(),
+                error.temperatureK(),
+                error.relativeHumidity(),
+                error.relativeHumidity(),
+                usual.faceCelsius,
+                usual.bucketShare,
+                usual.bucketLitres,
+                usual.handLogs);
     }
 }

@@ -75,7 +75,7 @@ public record ReadyRange(
      * <p><b>Source:</b> definition 6 of Hyndman and Fan 1996, Sample quantiles in statistical packages, The American
      * Statistician 50, 361-365, FROM MEMORY. <b>Valid:</b> at least one member.
      */
-    static Optional<Instant> quantile(List<Optional<Instant>> dates, double share) {
+    public static Optional<Instant> quantile(List<Optional<Instant>> dates, double share) {
         List<Optional<Instant>> sorted = dates.stream().sorted(MISSING_LAST).toList();
         double place = Math.max(1.0, Math.min(sorted.size(), share * (sorted.size() + 1)));
         int below = (int) place;

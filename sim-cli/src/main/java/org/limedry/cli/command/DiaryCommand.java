@@ -60,7 +60,7 @@ final class DiaryCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Optional<Site> read = site == null ? Optional.empty() : Optional.of(read(site));
-        DiaryPlaces places = read.map(SitePlaces::of).orElseGet(DiaryPlaces::any);
+        DiaryPlaces places = read.map(Site::diaryPlaces).orElseGet(DiaryPlaces::any);
         if (check != null) {
             return check(check, places).code();
         }

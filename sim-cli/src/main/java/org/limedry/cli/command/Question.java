@@ -69,6 +69,11 @@ final class Question {
         return file;
     }
 
+    /** Returns how many members the user asked for. */
+    int members() {
+        return members;
+    }
+
     /** Tells whether earliest and latest dates are asked for. */
     boolean wantsRanges() {
         return ranges;

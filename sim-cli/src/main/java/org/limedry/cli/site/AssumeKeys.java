@@ -11,6 +11,11 @@ final class AssumeKeys {
                     Range.between(0.1, 5.0),
                     "air through open doors and windows against the formula")
             .workedOut("1, from 0.5 to 2");
+    static final Key<Estimate> DEHUMIDIFIER_OUTPUT = Key.optional(
+                    "dehumidifierFactor",
+                    Range.between(0.1, 3.0),
+                    "water that dehumidifiers take up against their plates and curves")
+            .workedOut("1, from 0.7 to 1.2");
     static final Key<Estimate> STILL_AIR = Key.optional(
                     "stillAirWPerM2K",
                     Range.between(0.5, 15.0),
@@ -35,7 +40,8 @@ final class AssumeKeys {
                     "true mean thickness of the coats against what is written")
             .workedOut("1, from 0.85 to 1.15");
 
-    static final Block BLOCK = Block.of(OPENING_FLOW, STILL_AIR, READY_SUCTION, READY_AGE, WEATHER_SHIFT, THICKNESS);
+    static final Block BLOCK =
+            Block.of(OPENING_FLOW, DEHUMIDIFIER_OUTPUT, STILL_AIR, READY_SUCTION, READY_AGE, WEATHER_SHIFT, THICKNESS);
 
     private AssumeKeys() {}
 }

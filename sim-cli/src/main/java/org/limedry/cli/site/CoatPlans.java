@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.lime.CoatMortar;
 import org.limedry.lime.CoatPlan;
@@ -104,14 +105,15 @@ final class CoatPlans {
         return byGang;
     }
 
-    /** Returns the hand tests, each at the start of its day. */
+    /** Returns the hand tests of the file and of the diary, each at the start of its day. */
     List<HandTest> handTests() {
-        return parts.entry().get(SiteKeys.HAND_TESTS).stream()
+        Stream<HandTest> file = parts.entry().get(SiteKeys.HAND_TESTS).stream()
                 .map(test -> new HandTest(
                         parts.wallOf(test).planName(),
                         test.get(CoatKeys.COAT),
                         parts.days().workBegins(test.get(CoatKeys.DATE)),
-                        test.get(CoatKeys.RESULT)))
-                .toList();
+                        test.get(CoatKeys.RESULT)));
+        Stream<HandTest> diary = parts.readings().stream().flatMap(read -> read.handTests(parts.days()).stream());
+        return Stream.concat(file, diary).distinct().toList();
     }
 }

@@ -135,6 +135,20 @@ final class Guesses {
                         "de Gids and Phaff 1982; one test found such methods up to 77 % low (S84)"));
     }
 
+    /** Returns what dehumidifiers take up against their plates. */
+    Guess dehumidifierOutput() {
+        return assumed(
+                "dehumidifierOutput",
+                AssumeKeys.DEHUMIDIFIER_OUTPUT,
+                new Assumed(
+                        "water that dehumidifiers take up, against their plates and curves",
+                        "times",
+                        new Estimate(1.0, 0.7, 1.2),
+                        true,
+                        JUDGEMENT,
+                        "dust and age take off, plates are measured new; no source"));
+    }
+
     /** Returns the convection at a face in a still room, W/(m2 K). */
     Guess stillAir() {
         DefaultValue usual = parts.library().defaults().of("internal convective coefficient still room");

@@ -1,6 +1,7 @@
 package org.limedry.cli.site;
 
 import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -23,7 +24,9 @@ final class RoomPlans {
     /** Furniture and inner air follow the room, J/K for each m2 of floor. FROM MEMORY (EN ISO 52016-1). */
     static final double FITTINGS_J_PER_M2K = 10_000.0;
 
-    private static final int MISTING_MINUTES = 10;
+    /** How long a wall is misted each time. */
+    static final Duration MISTING = Duration.ofMinutes(10);
+
     private static final int MINUTES_PER_DAY = 24 * 60;
     private static final double WINDOW_SILL_M = 0.9;
     private static final double WATTS_PER_LITRE_A_DAY = 17.0;
@@ -83,7 +86,7 @@ final class RoomPlans {
         Entry entry = variant.entry();
         String name = entry.given(PlantKeys.NAME).orElse(variant.word());
         if (variant.word().equals(PlantKeys.MISTING)) {
-            double kgPerM2S = entry.get(PlantKeys.LITRES_PER_M2) / (MISTING_MINUTES * Units.SECONDS_PER_MINUTE);
+            double kgPerM2S = entry.get(PlantKeys.LITRES_PER_M2) / MISTING.toSeconds();
             String wall = WallNames.Listed.planName(room, entry.get(PlantKeys.WALL));
             return new Plant.Misting(name, wall, kgPerM2S, scheduleOf(entry, mistingTimes(entry)));
         }
@@ -107,11 +110,11 @@ final class RoomPlans {
                 on);
     }
 
-    private static Plant dehumidifier(String name, Entry entry, Schedule on) {
+    private Plant dehumidifier(String name, Entry entry, Schedule on) {
         return new Plant.Dehumidifier(
                 name,
                 entry.get(PlantKeys.TYPE),
-                entry.get(PlantKeys.LITRES_PER_DAY) / Units.SECONDS_PER_DAY,
+                guesses.dehumidifierOutput().in(draw) * entry.get(PlantKeys.LITRES_PER_DAY) / Units.SECONDS_PER_DAY,
                 ratedAt(entry),
                 watts(entry),
                 optional(entry.given(PlantKeys.HUMIDISTAT).map(Units::fractionFromPercent)),
@@ -145,7 +148,7 @@ final class RoomPlans {
         List<Timetable.Line> lines = new ArrayList<>();
         for (LocalTime time : entry.get(PlantKeys.AT)) {
             int from = time.toSecondOfDay() / 60;
-            int until = (from + MISTING_MINUTES) % MINUTES_PER_DAY;
+            int until = (from + (int) MISTING.toMinutes()) % MINUTES_PER_DAY;
             lines.add(new Timetable.Line(EnumSet.allOf(DayOfWeek.class), from, until));
         }
         return List.of(new Timetable(lines, LocalDate.MIN, LocalDate.MAX));

@@ -37,8 +37,9 @@ final class ScenarioMaker {
         this.movedDays = movedDays;
     }
 
-    /** Returns the run. */
-    Scenario scenario(Draw draw) {
+    /** Returns the run; the draw is what the ranges of the site leave open, whatever was learnt of them. */
+    Scenario scenario(Draw prior) {
+        Draw draw = parts.fitted().map(file -> file.fitted().apply(prior)).orElse(prior);
         if (!(weather(draw) instanceof WeatherRecord.Covered covered)) {
             throw new IllegalArgumentException("draw: must lie where the weather reaches, was " + draw);
         }
@@ -60,6 +61,27 @@ final class ScenarioMaker {
     }
 
     private WeatherRecord.Cover weather(Draw draw) {
+        WeatherRecord.Cover guessed = guessedWeather(draw);
+        return happened()
+                .filter(read -> guessed instanceof WeatherRecord.Covered)
+                .<WeatherRecord.Cover>map(read -> new WeatherRecord.Covered(
+                        read.weather(((WeatherRecord.Covered) guessed).outdoors(), usualWeather())))
+                .orElse(guessed);
+    }
+
+    private WeatherSeries usualWeather() {
+        if (weather(0) instanceof WeatherRecord.Covered covered) {
+            return covered.outdoors();
+        }
+        throw new IllegalStateException("a site has weather on its own dates");
+    }
+
+    /** Returns what was read, which belongs to its own days: a job moved to another season has none. */
+    private Optional<SiteReadings> happened() {
+        return parts.readings().filter(read -> movedDays == 0);
+    }
+
+    private WeatherRecord.Cover guessedWeather(Draw draw) {
         if (!draw.quantiles().containsKey(Site.OTHER_WEATHER)) {
             return weather(Math.toIntExact(Math.round(guesses.weatherShift().in(draw))));
         }
@@ -95,7 +117,11 @@ final class ScenarioMaker {
         RoomPlans plans = new RoomPlans(parts, guesses, draw);
         List<RoomPlan> rooms = new ArrayList<>();
         parts.rooms().forEach((name, room) -> rooms.add(plans.plan(name, room, startCelsius(name, meanCelsius))));
-        return rooms;
+        return happened()
+                .map(read -> rooms.stream()
+                        .map(room -> read.room(room, parts.days()))
+                        .toList())
+                .orElse(rooms);
     }
 
     private List<WallPlan> wallPlans(double meanCelsius, Draw draw) {

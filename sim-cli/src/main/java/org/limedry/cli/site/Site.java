@@ -1,14 +1,20 @@
 package org.limedry.cli.site;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.limedry.cli.readings.diary.DiaryPlaces;
 import org.limedry.cli.site.schema.Entry;
+import org.limedry.climate.Readings;
 import org.limedry.climate.Shelter;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherRecord;
@@ -30,6 +36,9 @@ public final class Site {
     /** Key of the year's weather taken earlier or later. */
     public static final String WEATHER_SHIFT = "weatherShift";
 
+    /** Hour at which a gang begins, a coat goes on, a bucket is emptied and the hand tries a wall. */
+    public static final LocalTime START_OF_WORK = RunDays.START_OF_WORK;
+
     private final SiteParts parts;
     private final Materials materials;
     private final int movedDays;
@@ -37,6 +46,7 @@ public final class Site {
     private final Guesses guesses;
     private final ScenarioMaker maker;
     private final List<Uncertain> uncertain;
+    private final List<Uncertain> fittable;
     private final List<Assumption> assumptions;
 
     Site(SiteParts parts, Materials materials) {
@@ -56,8 +66,22 @@ public final class Site {
         this.maker = new ScenarioMaker(parts, materials, guesses, movedDays);
         List<Guess> all = new Unknowns(parts, guesses)
                 .all(parts.weather().reachesAround(parts.entry().get(SiteKeys.PLACE), parts.days(), movedDays));
-        this.uncertain = Unknowns.varied(all).stream().map(Guess::uncertain).toList();
+        List<Uncertain> open = Unknowns.open(all).stream().map(Guess::uncertain).toList();
+        this.fittable = open.stream()
+                .filter(unknown -> !unknown.key().equals(WEATHER_SHIFT))
+                .toList();
+        this.uncertain =
+                uncertain(Unknowns.varied(all).stream().map(Guess::uncertain).toList());
         this.assumptions = new Assumptions(parts, all).list();
+    }
+
+    /** Returns the unknowns that move the dates most, and those of which readings told something. */
+    private List<Uncertain> uncertain(List<Uncertain> varied) {
+        Set<String> learnt =
+                parts.fitted().map(file -> Set.copyOf(file.fitted().keys())).orElse(Set.of());
+        return Stream.concat(varied.stream(), fittable.stream().filter(unknown -> learnt.contains(unknown.key())))
+                .distinct()
+                .toList();
     }
 
     /** Returns what the user calls the job. */
@@ -221,6 +245,51 @@ public final class Site {
     /** Returns what nobody can know, at most twelve, those that move the dates most first. */
     public List<Uncertain> uncertain() {
         return uncertain;
+    }
+
+    /** Returns everything of the building that nobody can know and that readings may tell of; weather is read, not fitted. */
+    public List<Uncertain> fittable() {
+        return fittable;
+    }
+
+    /** Returns what was read on the site, if the file names any readings. */
+    public Optional<SiteReadings> readings() {
+        return parts.readings();
+    }
+
+    /** Returns what a fit said of it, if the file names one. */
+    public Optional<FittedFile> fitted() {
+        return parts.fitted();
+    }
+
+    /**
+     * Returns the same job with other knowledge.
+     *
+     * @param known up to when what happened is known; without it nothing is
+     * @param learnt what is made of it
+     */
+    public Site knowing(Optional<SiteReadings.Known> known, Optional<FittedFile> learnt) {
+        Optional<SiteReadings> readings = known.flatMap(at -> parts.readings().map(all -> all.with(at)));
+        return new Site(parts.with(readings, learnt), materials, movedDays, planned);
+    }
+
+    /** Returns the names that the diary of this site uses. */
+    public DiaryPlaces diaryPlaces() {
+        return SitePlaces.of(parts);
+    }
+
+    /** Returns what keeps the weather up to an instant from being that of these days; empty if it is. */
+    public Optional<String> weatherDoubt(Instant until) {
+        Optional<Readings> outdoors = parts.readings().flatMap(SiteReadings::outdoors);
+        if (outdoors.isPresent()) {
+            Instant first = outdoors.get().from();
+            return first.isAfter(from().plus(Duration.ofDays(1)))
+                    ? Optional.of("it begins on " + first + " and the run on " + from())
+                    : Optional.empty();
+        }
+        return parts.weather().isOf(from(), until)
+                ? Optional.empty()
+                : Optional.of("the weather of " + weatherName() + " is not that of these days");
     }
 
     /** Returns weather that might have been as an unknown, if the weather reaches far enough to make it from. */

@@ -111,6 +111,17 @@ final class SiteKeys {
     static final Key<Entry> RATES =
             Key.optional("rates", MeasureKeys.RATES, "your own rates; none is shipped; for limedry options");
 
+    static final Key<Entry> READINGS = Key.optional(
+                    "readings",
+                    ReadingKeys.BLOCK,
+                    "what was read on site; every run goes by it, limedry fit learns from it")
+            .workedOut("nothing was read");
+    static final Key<String> FITTED = Key.optional(
+                    "fitted",
+                    ReadingKeys.FILE_NAME,
+                    "file that limedry fit wrote: what the readings say of what nobody can know")
+            .workedOut("our ranges stand");
+
     static final Block BLOCK = Block.of(
             SITE,
             PLACE,
@@ -132,7 +143,9 @@ final class SiteKeys {
             PLANNED,
             STEPS,
             RECORDS,
-            NORMALS);
+            NORMALS,
+            READINGS,
+            FITTED);
 
     private SiteKeys() {}
 

@@ -2,6 +2,7 @@ package org.limedry.cli.site;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.limedry.cli.site.schema.Entry;
 
 /**
@@ -13,17 +14,40 @@ import org.limedry.cli.site.schema.Entry;
  * @param names the listed walls
  * @param faces all faces
  * @param library the shipped tables
+ * @param readings what was read
+ * @param fitted what was learnt from it
  */
-record SiteParts(Entry entry, RunDays days, SiteWeather weather, WallNames names, Faces.All faces, Library library) {
+record SiteParts(
+        Entry entry,
+        RunDays days,
+        SiteWeather weather,
+        WallNames names,
+        Faces.All faces,
+        Library library,
+        Optional<SiteReadings> readings,
+        Optional<FittedFile> fitted) {
     /** Returns the same file with other days of the run. */
     SiteParts with(RunDays other) {
-        return new SiteParts(entry, other, weather, names, faces, library);
+        return new SiteParts(entry, other, weather, names, faces, library, readings, fitted);
     }
 
-    /** Returns another file with the same library. */
+    /** Returns the same file with other readings. */
+    SiteParts with(Optional<SiteReadings> others, Optional<FittedFile> otherFitted) {
+        return new SiteParts(entry, days, weather, names, faces, library, others, otherFitted);
+    }
+
+    /** Returns another course of the job: nothing was read in it; what is fitted holds for the building. */
     SiteParts with(Entry other, RunDays otherDays, SiteWeather otherWeather) {
         WallNames otherNames = WallNames.of(other);
-        return new SiteParts(other, otherDays, otherWeather, otherNames, Faces.of(other, otherNames), library);
+        return new SiteParts(
+                other,
+                otherDays,
+                otherWeather,
+                otherNames,
+                Faces.of(other, otherNames),
+                library,
+                Optional.empty(),
+                fitted);
     }
 
     /** Returns the coats in the order of the file. */

@@ -1,5 +1,6 @@
 package org.limedry.cli.site;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -8,6 +9,7 @@ import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.TextFile;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.cli.site.schema.Node;
+import org.limedry.cli.site.schema.Place;
 import org.limedry.cli.site.schema.Problems;
 import org.limedry.cli.site.schema.YamlTree;
 
@@ -83,12 +85,28 @@ public final class SiteReader {
         if (!problems.isEmpty()) {
             return Optional.empty();
         }
-        SiteParts parts =
-                new SiteParts(entry, days.orElseThrow(), weather.orElseThrow(), names, Faces.of(entry, names), library);
-        if (!entry.isGiven(SiteKeys.PLANNED)) {
+        SiteParts file = new SiteParts(
+                entry,
+                days.orElseThrow(),
+                weather.orElseThrow(),
+                names,
+                Faces.of(entry, names),
+                library,
+                Optional.empty(),
+                Optional.empty());
+        return site(file, materials, plannedWeather.orElse(file.weather()));
+    }
+
+    /** Adds what lies beside the file, and what had been agreed. */
+    private Optional<Site> site(SiteParts file, Materials materials, SiteWeather plannedWeather) {
+        SiteParts parts = file.with(ReadingFiles.load(file, folder), fitted(file, materials));
+        if (!problems.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!parts.entry().isGiven(SiteKeys.PLANNED)) {
             return Optional.of(new Site(parts, materials));
         }
-        PlannedJob planned = new PlannedJob(parts, materials, plannedWeather.orElse(parts.weather()));
+        PlannedJob planned = new PlannedJob(parts, materials, plannedWeather);
         planned.check();
         return problems.isEmpty() ? Optional.of(new Site(parts, materials, planned)) : Optional.empty();
     }
@@ -102,5 +120,34 @@ public final class SiteReader {
                         entry.get(SiteKeys.PLACE),
                         planned.at(PlannedKeys.WEATHER),
                         folder));
+    }
+
+    /** Loads what an earlier fit said, or reports that it cannot be used. */
+    private Optional<FittedFile> fitted(SiteParts parts, Materials materials) {
+        Optional<String> name = parts.entry().given(SiteKeys.FITTED);
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        Place at = parts.entry().at(SiteKeys.FITTED);
+        TextFile.Content content;
+        try {
+            content = TextFile.read(folder.resolve(name.get()), name.get(), at.path(), MOST_BYTES);
+        } catch (InvalidPathException e) {
+            at.problem("\"" + name.get() + "\"", "must be the name of a file");
+            return Optional.empty();
+        }
+        if (content instanceof TextFile.Unreadable unreadable) {
+            problems.add(unreadable.problem());
+            return Optional.empty();
+        }
+        FittedJson.Result result = FittedJson.parse(((TextFile.Text) content).text(), name.get());
+        if (result instanceof FittedJson.Bad bad) {
+            problems.add(bad.problem());
+            return Optional.empty();
+        }
+        FittedFile file = ((FittedJson.Good) result).file();
+        List<String> outdated = file.outdated(parts.entry().get(SiteKeys.SITE), new Site(parts, materials).fittable());
+        outdated.forEach(reason -> at.problem(reason, "must go with this file: leave fitted out and run limedry fit"));
+        return Optional.of(file);
     }
 }

@@ -3,6 +3,7 @@ package org.limedry.cli.site;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -164,6 +165,11 @@ record SiteWeather(
         WeatherRecord.Cover around =
                 record.over(days.from().minus(most), days.until().plus(most), movedDays, place.get(SiteKeys.SHELTER));
         return around instanceof WeatherRecord.Covered;
+    }
+
+    /** Tells whether it is the weather of these days and not that of another year. */
+    boolean isOf(Instant from, Instant until) {
+        return !record.start().isAfter(from) && !record.end().isBefore(until);
     }
 
     /** Reports hours of the run for which there is no weather. */

@@ -38,10 +38,15 @@ final class Unknowns {
      * @param all all guesses, see {@link #all}
      */
     static List<Guess> varied(List<Guess> all) {
+        return open(all).stream().limit(MOST).toList();
+    }
+
+    /** Returns one unknown of each kind, those that move the dates most first. */
+    static List<Guess> open(List<Guess> all) {
         Map<String, Guess> first = all.stream()
                 .filter(Guess::isOpen)
                 .collect(Collectors.toMap(Guess::key, Function.identity(), (a, b) -> a, LinkedHashMap::new));
-        return first.values().stream().limit(MOST).toList();
+        return List.copyOf(first.values());
     }
 
     /**
@@ -63,6 +68,9 @@ final class Unknowns {
         }
         mixes().forEach((mix, entry) -> all.add(guesses.freeWater(mix, entry)));
         mixes().forEach((mix, entry) -> all.add(guesses.coatEntrySuction(mix, entry)));
+        if (hasDehumidifiers()) {
+            all.add(guesses.dehumidifierOutput());
+        }
         rooms().forEach(room -> all.add(
                 guesses.leakage(room, Objects.requireNonNull(parts.rooms().get(room)))));
         all.addAll(readiness());
@@ -127,5 +135,11 @@ final class Unknowns {
                 .flatMap(room -> room.get(RoomKeys.OPENINGS).stream())
                 .flatMap(opening -> opening.get(OpeningKeys.OPEN).stream())
                 .anyMatch(timetable -> !timetable.lines().isEmpty());
+    }
+
+    private boolean hasDehumidifiers() {
+        return parts.rooms().values().stream()
+                .flatMap(room -> room.get(RoomKeys.PLANT).stream())
+                .anyMatch(plant -> plant.word().equals(PlantKeys.DEHUMIDIFIER));
     }
 }

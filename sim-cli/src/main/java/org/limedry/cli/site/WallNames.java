@@ -91,6 +91,17 @@ record WallNames(List<Listed> walls) {
         }
     }
 
+    /** Reports the name of a wall that a room does not have. */
+    void check(Place at, Optional<String> room, String name) {
+        List<String> there = walls.stream()
+                .filter(wall -> room.map(wall.room()::equals).orElse(true))
+                .map(Listed::name)
+                .toList();
+        if (!there.contains(name)) {
+            at.problem("no wall \"" + name + "\"", "there are: " + orNone(String.join(", ", there)));
+        }
+    }
+
     private static void problem(Entry entry, Key<?> key, String found, String known) {
         entry.at(key).problem(found, "there are: " + known);
     }

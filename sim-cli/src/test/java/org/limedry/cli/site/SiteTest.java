@@ -285,6 +285,7 @@ final class SiteTest {
     /** A few figures from every part of a scenario that a draw may move. */
     private static String fingerprint(Scenario scenario) {
         StringBuilder text = new StringBuilder();
+        scenario.rooms().forEach(room -> text.append(room.plant()));
         scenario.walls()
                 .forEach(wall -> wall.layers()
                         .forEach(layer -> text.append(layer.startSuctionPa())

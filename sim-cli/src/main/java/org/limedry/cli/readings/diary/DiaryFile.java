@@ -31,11 +31,21 @@ public record DiaryFile(Diary diary, List<InputProblem> problems) {
 
     /** Reads a diary and checks its names against those of a site. */
     public static DiaryFile read(Path file, DiaryPlaces places) {
-        TextFile.Content content = TextFile.readOfAnyEncoding(file, file.toString(), MOST_BYTES);
+        return read(file, file.toString(), places);
+    }
+
+    /**
+     * Reads a diary.
+     *
+     * @param shown the file as the user named it
+     * @param places names that it may use
+     */
+    public static DiaryFile read(Path file, String shown, DiaryPlaces places) {
+        TextFile.Content content = TextFile.readOfAnyEncoding(file, shown, MOST_BYTES);
         if (content instanceof TextFile.Unreadable unreadable) {
             return new DiaryFile(new Diary(List.of()), List.of(unreadable.problem()));
         }
-        return parse(((TextFile.Text) content).text(), file.toString(), places);
+        return parse(((TextFile.Text) content).text(), shown, places);
     }
 
     static DiaryFile parse(String text, String shown, DiaryPlaces places) {

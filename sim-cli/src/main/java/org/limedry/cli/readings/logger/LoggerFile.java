@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.TextFile;
 import org.limedry.climate.LoggedReading;
@@ -51,11 +52,22 @@ public final class LoggerFile {
      * @param fallback clock of the logger where neither the user nor the file says it
      */
     public static Result read(Path file, Asked asked, ZoneId fallback) {
-        TextFile.Content content = TextFile.readOfAnyEncoding(file, file.toString(), MOST_BYTES);
+        return read(file, file.toString(), asked, fallback);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param shown the file as the user named it
+     * @param asked what the user said about it
+     * @param fallback clock of the logger where neither the user nor the file says it
+     */
+    public static Result read(Path file, String shown, Asked asked, ZoneId fallback) {
+        TextFile.Content content = TextFile.readOfAnyEncoding(file, shown, MOST_BYTES);
         if (content instanceof TextFile.Unreadable unreadable) {
             return new Bad(List.of(unreadable.problem()));
         }
-        return parse(((TextFile.Text) content).text(), file.toString(), asked, fallback);
+        return parse(((TextFile.Text) content).text(), shown, asked, fallback);
     }
 
     /** Reads the text of a file. */
@@ -102,6 +114,26 @@ public final class LoggerFile {
     /** Returns the readings. */
     public Readings readings() {
         return new Readings(rows.stream().map(Ordered::reading).toList());
+    }
+
+    /** Returns the readings without the figures of a sensor that stood still, which say nothing of the air; if any are left. */
+    public Optional<Readings> believable() {
+        List<LoggedReading> moving =
+                Suspects.withoutStuck(rows.stream().map(Ordered::reading).toList());
+        List<LoggedReading> kept =
+                moving.stream().filter(reading -> !reading.isBlank()).toList();
+        return kept.isEmpty() ? Optional.empty() : Optional.of(new Readings(kept));
+    }
+
+    /** Returns what is readable and yet hard to believe, each in a sentence. */
+    public List<String> doubts() {
+        return found.stream()
+                .filter(one -> one.kind() == Found.Kind.STUCK
+                        || one.kind() == Found.Kind.FULL
+                        || one.kind() == Found.Kind.CONTRADICTION)
+                .map(one -> "line " + one.line() + ": " + one.words() + ": "
+                        + one.kind().words())
+                .toList();
     }
 
     /** A reading with its line. */

@@ -2,25 +2,15 @@ package org.limedry.cli.readings.logger;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 
 /** Finds what is readable and yet hard to believe: sensors that stand still or are full, lone jumps, holes. */
 final class Suspects {
-    /** Cellars are steady, but not to the last digit for a day. Judgement, without a source. */
-    private static final Duration STUCK_FOR = Duration.ofHours(24);
-
-    private static final int STUCK_READINGS = 12;
-
-    /** Judgement, without a source: fog in a room lasts less. */
-    private static final Duration FULL_FOR = Duration.ofHours(6);
-
-    private static final double FULL = 0.995;
     private static final double JUMP_K = 8.0;
     private static final double JUMP_HUMIDITY = 0.3;
     private static final double GAP_INTERVALS = 1.9;
@@ -38,9 +28,9 @@ final class Suspects {
     static void find(List<Ordered> rows, ClockWords clock, List<Found> found) {
         Suspects suspects = new Suspects(rows, clock, found);
         suspects.findGaps();
-        suspects.findRuns(new Series("temperature", LoggedReading::celsius, 1.0, "C"));
-        suspects.findRuns(new Series("humidity", LoggedReading::relativeHumidity, 100.0, "%"));
-        suspects.findRuns(new Series("wall surface", LoggedReading::surfaceCelsius, 1.0, "C"));
+        for (StandingFigure figure : StandingFigure.values()) {
+            figure.stretches(suspects.readings()).forEach(stretch -> suspects.tell(figure, stretch));
+        }
         suspects.findJumps("temperature", reading -> reading.celsius().orElse(Double.NaN), JUMP_K);
         suspects.findJumps("humidity", reading -> reading.relativeHumidity().orElse(Double.NaN), JUMP_HUMIDITY);
     }
@@ -54,7 +44,7 @@ final class Suspects {
     }
 
     private void findGaps() {
-        Duration usual = new Readings(rows.stream().map(Ordered::reading).toList()).interval();
+        Duration usual = new Readings(readings()).interval();
         for (int i = 1; i < rows.size(); i++) {
             Duration step = Duration.between(at(i - 1), at(i));
             if (step.toSeconds() > GAP_INTERVALS * usual.toSeconds()) {
@@ -63,50 +53,32 @@ final class Suspects {
         }
     }
 
-    /** One column of figures. */
-    private record Series(String name, Function<LoggedReading, OptionalDouble> of, double scale, String unit) {
-        /** Returns the figure; humidities that are full are all the same. */
-        OptionalDouble at(LoggedReading reading) {
-            OptionalDouble value = of.apply(reading);
-            return isFull(value) ? OptionalDouble.of(1.0) : value;
-        }
-
-        boolean isFull(OptionalDouble value) {
-            return unit.equals("%") && value.orElse(0.0) >= FULL;
-        }
+    private List<LoggedReading> readings() {
+        return rows.stream().map(Ordered::reading).toList();
     }
 
-    private void findRuns(Series series) {
-        int start = 0;
-        for (int i = 1; i <= rows.size(); i++) {
-            if (i == rows.size()
-                    || !series.at(rows.get(start).reading())
-                            .equals(series.at(rows.get(i).reading()))) {
-                tellRun(series, start, i - 1);
-                start = i;
-            }
-        }
-    }
-
-    private void tellRun(Series series, int first, int last) {
-        Duration length = Duration.between(at(first), at(last));
-        OptionalDouble value = series.at(rows.get(first).reading());
-        boolean full = series.isFull(value);
-        boolean longEnough = full
-                ? length.compareTo(FULL_FOR) >= 0
-                : length.compareTo(STUCK_FOR) >= 0 && last - first + 1 >= STUCK_READINGS;
-        if (value.isEmpty() || !longEnough) {
-            return;
-        }
+    private void tell(StandingFigure figure, StandingFigure.Stretch stretch) {
         String words = String.format(
                 Locale.ROOT,
                 "%s %.1f %s for %s from %s",
-                series.name(),
-                value.getAsDouble() * series.scale(),
-                series.unit(),
-                Spans.words(length),
-                when(first));
-        found.add(between(first, last, full ? Found.Kind.FULL : Found.Kind.STUCK, words));
+                figure.words(),
+                stretch.value(),
+                figure.unit(),
+                Spans.words(Duration.between(at(stretch.first()), at(stretch.last()))),
+                when(stretch.first()));
+        found.add(between(stretch.first(), stretch.last(), stretch.full() ? Found.Kind.FULL : Found.Kind.STUCK, words));
+    }
+
+    /** Returns the readings without the figures of sensors that stood still; those that are full stay. */
+    static List<LoggedReading> withoutStuck(List<LoggedReading> readings) {
+        List<LoggedReading> moving = new ArrayList<>(readings);
+        for (StandingFigure figure : StandingFigure.values()) {
+            figure.stretches(readings).stream()
+                    .filter(stretch -> !stretch.full())
+                    .forEach(stretch ->
+                            moving.subList(stretch.first(), stretch.last() + 1).replaceAll(figure::takenFrom));
+        }
+        return moving;
     }
 
     private Found between(int first, int last, Found.Kind kind, String words) {
