@@ -14,6 +14,7 @@ public sealed interface Chart
                 ProgrammeChart,
                 RankChart,
                 ReadingsChart,
+                ResidualChart,
                 SavedChart,
                 SeasonsChart,
                 WallAndDewPointChart,

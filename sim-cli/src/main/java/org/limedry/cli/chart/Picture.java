@@ -38,6 +38,7 @@ interface Picture {
             new Maker<>(ProgrammeChart.class, ProgrammePicture::new),
             new Maker<>(RankChart.class, RankPicture::new),
             new Maker<>(ReadingsChart.class, ReadingsPicture::new),
+            new Maker<>(ResidualChart.class, ResidualPicture::new),
             new Maker<>(SavedChart.class, SavedPicture::new),
             new Maker<>(SeasonsChart.class, SeasonsPicture::new),
             new Maker<>(WallAndDewPointChart.class, WallPicture::new),
