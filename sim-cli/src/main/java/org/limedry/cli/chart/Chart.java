@@ -10,6 +10,7 @@ public sealed interface Chart
                 DelayChart,
                 DoorsChart,
                 DryingChart,
+                NarrowingChart,
                 PlotsChart,
                 ProgrammeChart,
                 RankChart,

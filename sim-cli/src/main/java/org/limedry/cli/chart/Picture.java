@@ -34,6 +34,7 @@ interface Picture {
             new Maker<>(DelayChart.class, DelayPicture::new),
             new Maker<>(DoorsChart.class, DoorsPicture::new),
             new Maker<>(DryingChart.class, DryingPicture::new),
+            new Maker<>(NarrowingChart.class, NarrowingPicture::new),
             new Maker<>(PlotsChart.class, PlotsPicture::new),
             new Maker<>(ProgrammeChart.class, ProgrammePicture::new),
             new Maker<>(RankChart.class, RankPicture::new),

@@ -79,5 +79,9 @@ final class Samples {
                         ResidualSamples.bucket(twelveWeeks, 84, 4),
                         ResidualSamples.tests(twelveWeeks, 30.0)));
         charts.put("residuals, 200 days", ResidualSamples.chart(long200, ResidualSamples.humidity(long200, 200)));
+        charts.put("narrowing", NarrowingSamples.closing());
+        charts.put("narrowing, open ended", NarrowingSamples.openEnded(60));
+        charts.put("narrowing, 3 days", NarrowingSamples.openEnded(3));
+        charts.put("narrowing, came late", NarrowingSamples.cameLate());
     }
 }
