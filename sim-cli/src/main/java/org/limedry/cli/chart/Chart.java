@@ -7,6 +7,7 @@ public sealed interface Chart
         permits AiringChart,
                 CareChart,
                 ChancesChart,
+                CoverageChart,
                 DelayChart,
                 DoorsChart,
                 DryingChart,

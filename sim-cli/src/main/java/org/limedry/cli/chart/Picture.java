@@ -31,6 +31,7 @@ interface Picture {
             new Maker<>(AiringChart.class, AiringPicture::new),
             new Maker<>(CareChart.class, CarePicture::new),
             new Maker<>(ChancesChart.class, ChancesPicture::new),
+            new Maker<>(CoverageChart.class, CoveragePicture::new),
             new Maker<>(DelayChart.class, DelayPicture::new),
             new Maker<>(DoorsChart.class, DoorsPicture::new),
             new Maker<>(DryingChart.class, DryingPicture::new),

@@ -83,5 +83,7 @@ final class Samples {
         charts.put("narrowing, open ended", NarrowingSamples.openEnded(60));
         charts.put("narrowing, 3 days", NarrowingSamples.openEnded(3));
         charts.put("narrowing, came late", NarrowingSamples.cameLate());
+        charts.put("coverage", CoverageSamples.weeks());
+        charts.put("coverage, uneven", CoverageSamples.uneven());
     }
 }
