@@ -154,6 +154,17 @@ final class RandomChartsTest {
                 words(random)));
     }
 
+    @Property(tries = 60)
+    void fits_anyData_textsStandClear(@ForAll long seed, @ForAll @IntRange(min = 1, max = 4) int count) {
+        Random random = new Random(seed);
+        int days = 1 + random.nextInt(120);
+        Timeline t = DryingSamples.timeline("2026-09-20T06:00:00Z", days);
+
+        assertClear(ResidualSamples.random(random, t, days, () -> words(random)));
+        assertClear(NarrowingSamples.random(random, t, days, () -> words(random)));
+        assertClear(CoverageSamples.random(random, 2 * count, () -> words(random)));
+    }
+
     private static String words(Random random) {
         StringBuilder words = new StringBuilder(WORDS.get(random.nextInt(WORDS.size())));
         int more = random.nextInt(8);

@@ -35,6 +35,7 @@ final class Samples {
         charts.put("account, crowded", AccountSamples.crowded());
         charts.put("account, nothing", AccountSamples.nothing());
         addQuestions(charts, threeDays, long200);
+        addFits(charts, threeDays, long200);
         return charts;
     }
 
@@ -62,5 +63,27 @@ final class Samples {
         charts.put("delay, not ready", DelaySamples.notReady());
         charts.put("care, 3 days", CareSamples.chart(threeDays));
         charts.put("care, 200 days", CareSamples.chart(long200));
+    }
+
+    private static void addFits(Map<String, Chart> charts, Timeline threeDays, Timeline long200) {
+        Timeline twelveWeeks = DryingSamples.timeline("2026-11-02T00:00:00Z", 84);
+        Timeline twoWeeks = DryingSamples.timeline("2026-10-19T00:00:00Z", 14);
+        charts.put("residuals, 3 days", ResidualSamples.four(threeDays, 3));
+        charts.put("residuals, 14 days", ResidualSamples.four(twoWeeks, 14));
+        charts.put("residuals, 12 weeks", ResidualSamples.four(twelveWeeks, 84));
+        charts.put(
+                "residuals, buckets every day",
+                ResidualSamples.chart(
+                        twelveWeeks,
+                        ResidualSamples.bucket(twelveWeeks, 84, 1),
+                        ResidualSamples.bucket(twelveWeeks, 84, 4),
+                        ResidualSamples.tests(twelveWeeks, 30.0)));
+        charts.put("residuals, 200 days", ResidualSamples.chart(long200, ResidualSamples.humidity(long200, 200)));
+        charts.put("narrowing", NarrowingSamples.closing());
+        charts.put("narrowing, open ended", NarrowingSamples.openEnded(60));
+        charts.put("narrowing, 3 days", NarrowingSamples.openEnded(3));
+        charts.put("narrowing, came late", NarrowingSamples.cameLate());
+        charts.put("coverage", CoverageSamples.weeks());
+        charts.put("coverage, uneven", CoverageSamples.uneven());
     }
 }
