@@ -16,8 +16,9 @@ import java.util.List;
  * @param out what it printed as its answer
  * @param err what it printed as problems
  */
-record Cli(int code, String out, String err) {
-    static Cli run(Object... args) {
+public record Cli(int code, String out, String err) {
+    /** Runs a command line. */
+    public static Cli run(Object... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         String[] texts = Arrays.stream(args).map(Object::toString).toArray(String[]::new);

@@ -24,6 +24,7 @@ public final class Commands {
                 new ProgrammeCommand(),
                 new DelayCommand(),
                 new OddsCommand(),
+                new FitCommand(),
                 new HandoverCommand(),
                 new ReadingsCommand(),
                 new DiaryCommand(),

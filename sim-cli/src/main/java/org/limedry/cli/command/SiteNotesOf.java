@@ -1,8 +1,11 @@
 package org.limedry.cli.command;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.limedry.cli.fit.IssueWords;
 import org.limedry.cli.report.SiteNotes;
+import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.Site;
 import org.limedry.climate.WeatherQuality;
 
@@ -23,7 +26,22 @@ final class SiteNotesOf {
                 site.backgroundWords(),
                 weather(site),
                 assumptions,
+                site.fitted().filter(file -> file.before().isPresent()).map(file -> moved(site, file)),
                 site.attribution());
+    }
+
+    private static SiteNotes.Moved moved(Site site, FittedFile file) {
+        IssueWords issue = new IssueWords(site, file);
+        List<String> lines = new ArrayList<>(issue.lines());
+        boolean more = site.readings()
+                .filter(read -> read.known()
+                        .weather()
+                        .isAfter(file.issue().readingsUntil().plus(Duration.ofHours(1))))
+                .isPresent();
+        if (more) {
+            lines.add("there are later readings that were not fitted yet: limedry fit");
+        }
+        return new SiteNotes.Moved(issue.heading(), lines);
     }
 
     private static String weather(Site site) {

@@ -45,6 +45,7 @@ public final class ConsoleAnswer {
         ConsoleAnswer answer = new ConsoleAnswer(findings, PageModels.of(findings));
         answer.heading();
         answer.coats();
+        answer.moved();
         answer.water();
         answer.advice();
         answer.add("Wrote " + directory + ": report.html, 3 charts (svg, png), hours.csv, summary.json");
@@ -78,6 +79,13 @@ public final class ConsoleAnswer {
                 ? "Likely dates only (quick run, no ranges)."
                 : "1 in 5 before earliest, 1 in 5 after latest.";
         add("  " + spread + " A hand test overrules.");
+    }
+
+    private void moved() {
+        page.moved().ifPresent(moved -> {
+            add(moved.heading());
+            moved.lines().forEach(line -> add("  " + line));
+        });
     }
 
     /** Returns all coats, or the three that are ready last. */

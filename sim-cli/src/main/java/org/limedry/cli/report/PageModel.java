@@ -10,6 +10,7 @@ import org.limedry.cli.page.Caution;
  * @param head site, period, mark and headline
  * @param coats one row for each coat, in reading order
  * @param notes what holds for all rows: chances, rule, what ended the run
+ * @param moved what moved the dates since the issue before
  * @param why why the worst coat is slow, if any coat was laid
  * @param todo what to do
  * @param cautions what to take care of
@@ -25,6 +26,7 @@ record PageModel(
         Head head,
         List<CoatRow> coats,
         List<String> notes,
+        Optional<SiteNotes.Moved> moved,
         Optional<WhySlow.Sentence> why,
         List<DoLine> todo,
         List<Caution> cautions,

@@ -51,6 +51,7 @@ final class PageModels {
                 (severalRooms ? worstFirst : findings.coats())
                         .stream().map(this::row).toList(),
                 notes(),
+                findings.notes().moved(),
                 worstLaid.map(coat -> WhySlow.of(findings, coat)),
                 Advice.of(findings, worstLaid),
                 findings.cautions(),

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.cli.site.schema.Tagged;
@@ -45,13 +46,14 @@ final class Assumptions {
 
     private void addGuess(Guess guess, boolean varied) {
         Assumed assumed = guess.assumed();
-        Estimate estimate = assumed.estimate();
+        Optional<Estimate> learnt = parts.fitted().flatMap(file -> file.now(guess.uncertain()));
+        Estimate estimate = learnt.orElse(assumed.estimate());
         list.add(new Assumption(
                 assumed.words(),
                 number(estimate.likely()),
                 assumed.unit(),
                 guess.isOpen() && varied ? number(estimate.low()) + " to " + number(estimate.high()) : "",
-                source(assumed.status(), assumed.basis())));
+                learnt.isPresent() ? "fitted to the readings" : source(assumed.status(), assumed.basis())));
     }
 
     /** Writes a status and a basis as one source; MEMORY is the word of the tables for what has none. */

@@ -25,6 +25,9 @@ import org.limedry.units.Units;
  */
 final class DiaryReplay {
 
+    /** What people write for a whole day, also on the two days of the year that have 23 and 25. */
+    private static final double WHOLE_DAY_HOURS = 24.0;
+
     private final DiaryDay day;
     private final ZoneId zone;
     private final Instant begins;
@@ -94,6 +97,8 @@ final class DiaryReplay {
         Duration length = Duration.ofSeconds(Math.round(hours * Units.SECONDS_PER_HOUR));
         if (length.isZero()) {
             return Schedule.never();
+        } else if (hours >= WHOLE_DAY_HOURS) {
+            return Schedule.always(begins, ends);
         }
         Instant work = day.date().atTime(RunDays.START_OF_WORK).atZone(zone).toInstant();
         Instant start = planned.spans().stream()

@@ -16,7 +16,8 @@ import org.limedry.study.Uncertain;
  * @param fitted where they lie now
  * @param issue the dates that go with it
  * @param before the issue before this, if there was one
- * @param changes what moved the dates since
+ * @param changes what moved the dates since, one thing after the other; they add up
+ * @param readings what each group of new readings did by itself: the date with it less the date without it
  */
 public record FittedFile(
         String site,
@@ -24,13 +25,15 @@ public record FittedFile(
         Fitted fitted,
         Issue issue,
         Optional<Issue> before,
-        List<Change> changes) {
+        List<Change> changes,
+        List<Change> readings) {
     /** Normal deviate of which one in ten lies above. EXACT to the digits: the inverse normal of 0.9. */
     private static final double ONE_IN_TEN = 1.2815515655446004;
 
     public FittedFile {
         unknowns = List.copyOf(unknowns);
         changes = List.copyOf(changes);
+        readings = List.copyOf(readings);
     }
 
     /**
@@ -67,13 +70,21 @@ public record FittedFile(
      */
     public record Change(String cause, String wall, int coat, double days) {}
 
-    /** Returns where an unknown lies now: 1 in 10 below the low, 1 in 10 above the high value. */
-    public Estimate now(int unknown) {
-        return new Estimate(value(unknown, 0.0), value(unknown, -ONE_IN_TEN), value(unknown, ONE_IN_TEN));
+    /** Returns a fit without dates: enough to run a job with. */
+    public static FittedFile undated(String site, List<Uncertain> unknowns, Fitted fitted, Instant readingsUntil) {
+        Issue none = new Issue(readingsUntil, List.of());
+        return new FittedFile(site, unknowns, fitted, none, Optional.empty(), List.of(), List.of());
     }
 
-    private double value(int unknown, double sigmas) {
-        return unknowns.get(unknown).in(fitted.at(unknown, sigmas));
+    /** Returns where an unknown lies now: 1 in 10 below the low, 1 in 10 above the high value; empty if it was not fitted. */
+    public Optional<Estimate> now(Uncertain unknown) {
+        int i = fitted.keys().indexOf(unknown.key());
+        return i < 0
+                ? Optional.empty()
+                : Optional.of(new Estimate(
+                        unknown.in(fitted.at(i, 0.0)),
+                        unknown.in(fitted.at(i, -ONE_IN_TEN)),
+                        unknown.in(fitted.at(i, ONE_IN_TEN))));
     }
 
     /** Returns what does not hold any more since the site file says something else, each in a sentence. */

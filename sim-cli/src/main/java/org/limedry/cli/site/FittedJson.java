@@ -47,6 +47,7 @@ public final class FittedJson {
             Dates issue,
             @Nullable Dates before,
             List<Moved> changes,
+            List<Moved> readings,
             List<Unknown> unknowns) {}
 
     private record Dates(Instant readingsUntil, List<Coat> coats) {}
@@ -82,9 +83,8 @@ public final class FittedJson {
                 file.site(),
                 sheet(file.issue()),
                 file.before().map(FittedJson::sheet).orElse(null),
-                file.changes().stream()
-                        .map(change -> new Moved(change.cause(), change.wall(), change.coat(), change.days()))
-                        .toList(),
+                sheet(file.changes()),
+                sheet(file.readings()),
                 IntStream.range(0, file.unknowns().size())
                         .mapToObj(i -> unknown(file, i))
                         .toList());
@@ -95,6 +95,12 @@ public final class FittedJson {
         } catch (JsonProcessingException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static List<Moved> sheet(List<FittedFile.Change> changes) {
+        return changes.stream()
+                .map(change -> new Moved(change.cause(), change.wall(), change.coat(), change.days()))
+                .toList();
     }
 
     private static Dates sheet(FittedFile.Issue issue) {
@@ -112,7 +118,7 @@ public final class FittedJson {
 
     private static Unknown unknown(FittedFile file, int i) {
         Uncertain unknown = file.unknowns().get(i);
-        Estimate now = file.now(i);
+        Estimate now = file.now(unknown).orElseThrow();
         return new Unknown(
                 unknown.key(),
                 unknown.words(),
@@ -170,9 +176,14 @@ public final class FittedJson {
                 new Fitted(keys, new ArrayRealVector(mean), new Array2DRowRealMatrix(root)),
                 issue(sheet.issue),
                 Optional.ofNullable(sheet.before).map(FittedJson::issue),
-                sheet.changes.stream()
-                        .map(change -> new FittedFile.Change(change.cause, change.wall, change.coat, change.daysLater))
-                        .toList());
+                changes(sheet.changes),
+                changes(sheet.readings));
+    }
+
+    private static List<FittedFile.Change> changes(List<Moved> sheet) {
+        return sheet.stream()
+                .map(change -> new FittedFile.Change(change.cause, change.wall, change.coat, change.daysLater))
+                .toList();
     }
 
     private static Uncertain uncertain(Unknown unknown) {

@@ -46,6 +46,7 @@ final class HoursCsvTest {
                 old.backgrounds(),
                 old.weather(),
                 old.assumptions(),
+                old.moved(),
                 old.attribution());
 
         List<String> lines = lines(Varied.notes(findings, summer));

@@ -6,7 +6,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.TextFile;
 import org.limedry.climate.LoggedReading;
@@ -16,6 +20,13 @@ import org.limedry.climate.Readings;
 public final class LoggerFile {
     private static final long MOST_BYTES = 100_000_000;
     private static final int FIRST = 3;
+    private static final Set<Found.Kind> DOUBTS = Set.of(
+            Found.Kind.STUCK,
+            Found.Kind.FULL,
+            Found.Kind.CONTRADICTION,
+            Found.Kind.LONE_JUMP,
+            Found.Kind.OUT_OF_RANGE,
+            Found.Kind.NO_NUMBER);
 
     private final String shown;
     private final ReadingPlan plan;
@@ -125,14 +136,15 @@ public final class LoggerFile {
         return kept.isEmpty() ? Optional.empty() : Optional.of(new Readings(kept));
     }
 
-    /** Returns what is readable and yet hard to believe, each in a sentence. */
+    /** Returns what is readable and yet hard to believe: each kind in a sentence, with its first line. */
     public List<String> doubts() {
-        return found.stream()
-                .filter(one -> one.kind() == Found.Kind.STUCK
-                        || one.kind() == Found.Kind.FULL
-                        || one.kind() == Found.Kind.CONTRADICTION)
-                .map(one -> "line " + one.line() + ": " + one.words() + ": "
-                        + one.kind().words())
+        Map<Found.Kind, List<Found>> byKind = found.stream()
+                .filter(one -> DOUBTS.contains(one.kind()))
+                .collect(Collectors.groupingBy(Found::kind, TreeMap::new, Collectors.toList()));
+        return byKind.entrySet().stream()
+                .map(kind -> (kind.getValue().size() == 1 ? "" : kind.getValue().size() + " times, first ")
+                        + "line " + kind.getValue().get(0).line() + ", "
+                        + kind.getValue().get(0).words() + ": " + kind.getKey().words())
                 .toList();
     }
 

@@ -1,0 +1,240 @@
+package org.limedry.cli.fit;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.limedry.cli.chart.NarrowingChart;
+import org.limedry.cli.chart.Ready;
+import org.limedry.cli.chart.ResidualChart;
+import org.limedry.cli.chart.Timeline;
+import org.limedry.cli.page.Block;
+import org.limedry.cli.page.Bundle;
+import org.limedry.cli.page.CsvSheet;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.page.Names;
+import org.limedry.cli.page.Page;
+import org.limedry.cli.page.Table;
+import org.limedry.cli.site.FittedFile;
+import org.limedry.cli.site.FittedJson;
+import org.limedry.study.FitResult;
+import org.limedry.study.Residual;
+import org.limedry.study.Uncertain;
+import org.limedry.units.Units;
+
+/** The files of {@code fit}. */
+public final class FitFiles {
+    /** Where the dates of a fit are kept for the next run. */
+    public static final String FITTED = "fitted.json";
+
+    private final FitFindings findings;
+    private final Days days;
+    private final List<ResidualChart> residuals;
+
+    private FitFiles(FitFindings findings) {
+        this.findings = findings;
+        this.days = findings.days();
+        this.residuals = FitStrips.of(findings);
+    }
+
+    /**
+     * Returns the files.
+     *
+     * @param foot what to put under the page
+     */
+    public static Bundle of(FitFindings findings, Page.Foot foot) {
+        return new FitFiles(findings).bundle(foot);
+    }
+
+    /** Returns how the figures were found, for the foot of the page. */
+    public static List<String> basis(FitFindings findings) {
+        return List.of(
+                "Regularised least squares over %s unknowns and an offset for each logger, %s runs on the quick grid: the ranges of the"
+                                .formatted(findings.fit().unknowns().size(), findings.fit().runs())
+                        + " site file are what was believed before, and an unknown that no reading touches keeps its range."
+                        + " Readings of one logger that are wrong together count for less than their number.",
+                "The first two days of the run are not compared: how warm and damp room and walls begin is guessed.",
+                "Until the last reading the weather is what was read outdoors and doors, plant and mist are what the diary has;"
+                        + " after it both are as the site file plans them.");
+    }
+
+    private Bundle bundle(Page.Foot foot) {
+        Bundle bundle = new Bundle();
+        bundle.page("fit", page(foot));
+        narrowing().ifPresent(chart -> bundle.chart("fit-dates", chart));
+        residuals.forEach(chart -> bundle.chart(chart.id(), chart));
+        bundle.csv("fit-readings", sheet());
+        findings.dates().ifPresent(dates -> bundle.text(FITTED, () -> FittedJson.text(dates.file())));
+        return bundle;
+    }
+
+    private Page page(Page.Foot foot) {
+        List<Block> blocks = new ArrayList<>();
+        findings.dates().ifPresentOrElse(dates -> addDates(blocks, dates), () -> addBad(blocks));
+        residuals.forEach(chart -> blocks.add(new Block.Figure(
+                chart,
+                "The band is twice the usual error of a reading about the run after fitting. Offsets of loggers are taken off.")));
+        blocks.add(new Block.Figures(channels()));
+        if (!FitAnswer.remarks(findings).isEmpty()) {
+            blocks.add(new Block.Lines("Found in the files", false, findings.readings().remarks()));
+        }
+        blocks.add(new Block.Words(FitAnswer.HAND, Block.Weight.SMALL));
+        Page.Head head = new Page.Head(
+                findings.site().name(),
+                "what the readings say, to " + findings.untilWords(),
+                findings.site().isInvented(),
+                FitAnswer.headline(findings));
+        return new Page(head, blocks, foot);
+    }
+
+    private void addBad(List<Block> blocks) {
+        blocks.add(new Block.Lines("Why, and where to look", false, FitAnswer.bad(findings)));
+    }
+
+    private void addDates(List<Block> blocks, FitFindings.Dates dates) {
+        IssueWords issue = new IssueWords(findings.site(), dates.file());
+        blocks.add(new Block.Lines(issue.heading(), false, issue.lines()));
+        narrowing()
+                .ifPresent(chart -> blocks.add(new Block.Figure(
+                        chart, "From the date that one run in five is earlier than to the one that one in five is later than.")));
+        blocks.add(new Block.Figures(coats(dates)));
+        Table unknowns = unknowns();
+        if (!unknowns.rows().isEmpty()) {
+            blocks.add(new Block.Figures(unknowns));
+        }
+        if (!FitAnswer.untold(findings).isEmpty()) {
+            blocks.add(new Block.Lines("What the readings could not tell", false, FitAnswer.untold(findings)));
+        }
+        if (!FitAnswer.offsets(findings).isEmpty()) {
+            blocks.add(new Block.Lines("Loggers", false, FitAnswer.offsets(findings)));
+        }
+    }
+
+    private Optional<NarrowingChart> narrowing() {
+        return findings.dates().map(dates -> {
+            int coat = findings.lastCoat(dates);
+            FittedFile.Issue before = dates.file().before().orElseThrow();
+            IssueWords issue = new IssueWords(findings.site(), dates.file());
+            String title = dates.of(coat)
+                    .likely()
+                    .map(date -> "With readings to " + findings.untilWords() + ": likely ready "
+                            + days.text(days.date(date)))
+                    .orElse("With readings to " + findings.untilWords() + ": not ready within the run");
+            return new NarrowingChart(
+                    "fit-dates",
+                    title,
+                    timeline(),
+                    Names.capital(findings.name(coat)),
+                    List.of(
+                            row(issue.beforeWords(), before.readingsUntil(), dates.before(coat)),
+                            row(issue.nowWords(), findings.readings().until(), dates.of(coat))),
+                    Optional.empty());
+        });
+    }
+
+    private static NarrowingChart.Row row(String words, Instant issued, FittedFile.CoatDates dates) {
+        return new NarrowingChart.Row(
+                words, Optional.of(issued), new Ready.Range(dates.earliest(), dates.likely(), dates.latest()));
+    }
+
+    private Timeline timeline() {
+        return new Timeline(
+                findings.scenario().from(),
+                findings.scenario().until(),
+                findings.site().zone());
+    }
+
+    private Table coats(FitFindings.Dates dates) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int coat = 0; coat < findings.scenario().coats().size(); coat++) {
+            FittedFile.CoatDates now = dates.of(coat);
+            FittedFile.CoatDates then = dates.before(coat);
+            rows.add(List.of(
+                    Names.capital(findings.name(coat)),
+                    dated(now.earliest()),
+                    dated(now.likely()),
+                    dated(now.latest()),
+                    dated(then.likely())));
+        }
+        return new Table(
+                "Every coat: one chance in five before the first date, one in five after the last",
+                List.of(
+                        Table.Column.words("Coat"),
+                        Table.Column.words("Earliest"),
+                        Table.Column.words("Likely"),
+                        Table.Column.words("Latest"),
+                        Table.Column.words("Likely before")),
+                rows);
+    }
+
+    private String dated(Optional<Instant> date) {
+        return date.map(days::date).map(days::table).orElse("after the run");
+    }
+
+    /** Only what the readings told something of, the most first: an unknown that keeps its range is in the list below. */
+    private Table unknowns() {
+        FitResult fit = findings.fit();
+        List<Uncertain> untold = fit.untold();
+        List<List<String>> rows = IntStream.range(0, fit.unknowns().size())
+                .filter(i -> !untold.contains(fit.unknowns().get(i)))
+                .boxed()
+                .sorted(Comparator.comparing(fit.fitted()::spread))
+                .map(i -> row(fit.unknowns().get(i), fit.fitted().spread(i)))
+                .toList();
+        return new Table(
+                "What nobody could know: our range before, and where 4 chances in 5 lie now",
+                List.of(
+                        Table.Column.words("Unknown"),
+                        Table.Column.words("Before"),
+                        Table.Column.words("Now"),
+                        Table.Column.number("Spread taken off")),
+                rows);
+    }
+
+    private List<String> row(Uncertain unknown, double spread) {
+        return List.of(
+                Names.capital(unknown.words()),
+                FitAnswer.before(unknown) + " " + unknown.unit(),
+                FitAnswer.range(findings.now(unknown), unknown),
+                Figures.whole(Units.percentFromFraction(1.0 - spread)) + " %");
+    }
+
+    private Table channels() {
+        List<List<String>> rows = findings.fit().channels().stream()
+                .map(channel -> List.of(
+                        Names.capital(channel.name()),
+                        Figures.whole(channel.readings()),
+                        Figures.oneDecimal(channel.before()),
+                        Figures.oneDecimal(channel.after())))
+                .toList();
+        return new Table(
+                "How well the run meets the readings, in usual errors of one reading; above "
+                        + Figures.oneDecimal(FitResult.BAD_SIGMA) + " no date is drawn",
+                List.of(
+                        Table.Column.words("Readings"),
+                        Table.Column.number("How many"),
+                        Table.Column.number("Before"),
+                        Table.Column.number("After")),
+                rows);
+    }
+
+    private CsvSheet sheet() {
+        List<List<?>> rows = new ArrayList<>();
+        for (Residual residual : findings.fit().residuals()) {
+            rows.add(List.of(
+                    residual.reading().channel(),
+                    residual.reading().at(),
+                    FitStrips.unit(residual.reading()),
+                    residual.measured(),
+                    residual.offset(),
+                    residual.before(),
+                    residual.after(),
+                    residual.sigma()));
+        }
+        return new CsvSheet(
+                List.of("readings", "timeUtc", "unit", "measured", "offset", "runBefore", "runAfter", "usualError"), rows);
+    }
+}

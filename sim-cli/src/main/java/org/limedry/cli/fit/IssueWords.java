@@ -1,0 +1,112 @@
+package org.limedry.cli.fit;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.limedry.cli.page.Days;
+import org.limedry.cli.page.Figures;
+import org.limedry.cli.page.Names;
+import org.limedry.cli.site.FittedFile;
+import org.limedry.cli.site.FittedFile.Change;
+import org.limedry.cli.site.FittedFile.CoatDates;
+import org.limedry.cli.site.Site;
+
+/** What changed since the page was given out before, and which reading caused it: the same words wherever it is told. */
+public final class IssueWords {
+    private final Site site;
+    private final FittedFile file;
+    private final Days days;
+
+    /** Tells of a file that has an issue before its own. */
+    public IssueWords(Site site, FittedFile file) {
+        this.site = site;
+        this.file = file;
+        this.days = Days.of(site.zone(), site.from(), site.until());
+    }
+
+    /** Returns the coat that the end of the job waits for, counted from 0. */
+    int lastCoat() {
+        return IntStream.range(0, file.issue().coats().size())
+                .boxed()
+                .max(Comparator.comparing(coat -> now(coat).likely().orElse(Instant.MAX)))
+                .orElseThrow();
+    }
+
+    CoatDates now(int coat) {
+        return file.issue().coats().get(coat);
+    }
+
+    CoatDates before(int coat) {
+        return issueBefore().coats().get(coat);
+    }
+
+    private FittedFile.Issue issueBefore() {
+        return file.before().orElseThrow();
+    }
+
+    /** Returns what a coat is called: "store north wall, coat 2". */
+    String name(int coat) {
+        return Names.wall(site.wallWords(now(coat).wall())) + ", coat " + now(coat).coat();
+    }
+
+    /** Returns what the issue before knew. */
+    String beforeWords() {
+        Instant until = issueBefore().readingsUntil();
+        return until.isAfter(site.from()) ? "readings to " + lastDay(until) : "before any reading";
+    }
+
+    /** Returns what this issue knows. */
+    String nowWords() {
+        return "readings to " + lastDay(file.issue().readingsUntil());
+    }
+
+    private String lastDay(Instant until) {
+        return days.brief(days.lastDay(until));
+    }
+
+    /** Returns the heading over what moved a coat. */
+    public String heading() {
+        int coat = lastCoat();
+        return "What moved %s from %s (%s) to %s (%s):"
+                .formatted(
+                        name(coat),
+                        date(before(coat).likely()),
+                        beforeWords(),
+                        date(now(coat).likely()),
+                        nowWords());
+    }
+
+    private String date(Optional<Instant> likely) {
+        return likely.map(days::date).map(days::brief).orElse("after the run");
+    }
+
+    /** Returns what moved it, a line each; the indented ones are parts of the line before. */
+    public List<String> lines() {
+        CoatDates coat = now(lastCoat());
+        List<String> lines = new ArrayList<>();
+        of(coat, file.changes()).forEach(change -> lines.add(change.cause() + ": " + later(change.days())));
+        of(coat, file.readings()).stream()
+                .sorted(Comparator.comparingDouble(change -> -Math.abs(change.days())))
+                .forEach(change ->
+                        lines.add("of that by " + change.cause() + " alone: " + later(change.days())));
+        if (lines.isEmpty()) {
+            lines.add("nothing by a quarter of a day or more");
+        }
+        return lines;
+    }
+
+    private static List<Change> of(CoatDates coat, List<Change> changes) {
+        return changes.stream()
+                .filter(change -> change.wall().equals(coat.wall()) && change.coat() == coat.coat())
+                .filter(change -> Math.abs(change.days()) >= WhatMoved.WORTH_TELLING_DAYS)
+                .toList();
+    }
+
+    private static String later(double days) {
+        String number = Figures.oneDecimal(Math.abs(days));
+        return number + (number.equals("1.0") ? " day " : " days ") + (days > 0.0 ? "later" : "sooner");
+    }
+}

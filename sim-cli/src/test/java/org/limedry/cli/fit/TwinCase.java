@@ -1,0 +1,174 @@
+package org.limedry.cli.fit;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.limedry.cli.site.FittedFile;
+import org.limedry.cli.site.Site;
+import org.limedry.cli.site.SiteReader;
+import org.limedry.cli.site.SiteReadings;
+import org.limedry.reference.Estimate;
+import org.limedry.simulation.Accuracy;
+import org.limedry.simulation.Progress;
+import org.limedry.simulation.Simulation;
+import org.limedry.study.Draw;
+import org.limedry.study.Ensemble;
+import org.limedry.study.EnsembleResult;
+import org.limedry.study.FitResult;
+import org.limedry.study.ReadyRange;
+import org.limedry.study.Uncertain;
+import org.limedry.units.Units;
+
+/**
+ * One twin experiment: a truth drawn from the ranges of the site, the files that it leaves week by week, and what a fit of them
+ * says.
+ *
+ * @param seed its number
+ * @param ready when the coat truly is ready
+ * @param weeks what was said at the end of each week
+ */
+record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
+    /** One room with soaked brick and a desiccant dehumidifier: some five weeks to dry. */
+    static final String SITE =
+            """
+            site: Twin room (invented)
+            place: {weather: valentia-2017, shelter: sheltered}
+            from: 2026-10-19
+            until: 2027-03-31
+            rooms:
+              room:
+                size: {lengthM: 4.0, widthM: 3.5, heightM: 2.4}
+                floor: flags
+                openings:
+                  - {name: door, widthM: 0.9, heightM: 2.0, facing: N, open: "Mon-Fri 09:00-12:00"}
+                walls:
+                  north: {areaM2: 9.0, background: old brick, thicknessMm: 340, wetness: soaked}
+                plant:
+                  - {kind: dehumidifier, type: desiccant, litresPerDayRated: 10, ratedAt: 20C60, on: always}
+            mixes:
+              base: {lime: quicklime, limeParts: 1, sandParts: 3, sand: damp}
+            coats:
+              - {wall: north, mix: base, thicknessMm: 12, laid: 2026-10-19}
+            readyRule: green-hard
+            """;
+
+    private static final String READINGS =
+            """
+            readings:
+              outdoors: yard.csv
+              loggers:
+                - {file: room.csv, room: room}
+              diary: diary.csv
+            """;
+
+    private static final LocalDate FIRST_SUNDAY = LocalDate.of(2026, 10, 25);
+    private static final double ONE_IN_TEN = 0.1;
+    private static final double NINE_IN_TEN = 0.9;
+
+    TwinCase {
+        weeks = List.copyOf(weeks);
+    }
+
+    /**
+     * What was said at the end of a week.
+     *
+     * @param byHand whether the hand had found the coat ready
+     * @param usable whether the fit was good enough to draw dates from
+     * @param oneInTen date by which one member in ten is ready
+     * @param nineInTen date by which nine in ten are
+     * @param end end of the run
+     * @param told of each unknown of which the readings told something, whether the truth lies in its 80 % range
+     */
+    record Week(
+            boolean byHand,
+            boolean usable,
+            Optional<Instant> oneInTen,
+            Optional<Instant> nineInTen,
+            Instant end,
+            Map<String, Boolean> told) {
+        boolean holds(Optional<Instant> ready) {
+            Instant at = ready.orElse(end);
+            return !at.isBefore(oneInTen.orElse(end)) && !at.isAfter(nineInTen.orElse(end));
+        }
+
+        double widthDays() {
+            Duration width = Duration.between(oneInTen.orElse(end), nineInTen.orElse(end));
+            return byHand ? 0.0 : Units.daysFromSeconds((double) width.toSeconds());
+        }
+    }
+
+    /** Makes a case, all of it a matter of its seed; its files go into a folder that is there. */
+    static TwinCase of(int seed, int weeks, int members, Path folder) {
+        Site plan = site(folder, "plan.yaml", SITE);
+        Random random = new Random(seed);
+        Map<String, Double> quantiles = new HashMap<>();
+        plan.fittable().forEach(unknown -> quantiles.put(unknown.key(), random.nextDouble()));
+        quantiles.put(Site.WEATHER_SHIFT, random.nextDouble());
+        Draw truth = new Draw(quantiles);
+        Twin twin = Twin.of(plan, truth, seed);
+        List<Week> said = new ArrayList<>();
+        for (int week = 1; week <= weeks; week++) {
+            LocalDate sunday = FIRST_SUNDAY.plusWeeks(week - 1L);
+            twin.writeLoggers(folder, sunday);
+            twin.writeDiary(folder.resolve("diary.csv"), sunday);
+            said.add(week(site(folder, "read.yaml", SITE + READINGS), truth, members));
+        }
+        return new TwinCase(seed, twin.ready(0), said);
+    }
+
+    private static Week week(Site site, Draw truth, int members) {
+        SiteReadings read = site.readings().orElseThrow();
+        ReadingsToFit readings = ReadingsToFit.of(site, read);
+        FitResult fit = SiteFit.of(site, readings, 1);
+        FittedFile file = FittedFile.undated(site.name(), fit.unknowns(), fit.fitted(), readings.until());
+        Site learnt = site.knowing(Optional.of(read.known()), Optional.of(file));
+        EnsembleResult result = Ensemble.over(learnt.uncertain(), members)
+                .run(
+                        draw -> learnt.scenario(draw).with(Accuracy.quick()),
+                        scenario -> Simulation.run(scenario, Simulation.Until.ALL_READY, Progress.none()),
+                        1,
+                        (done, total) -> {});
+        List<Optional<Instant>> dates = result.members().stream()
+                .map(member -> member.coats().get(0).ready())
+                .toList();
+        Map<String, Boolean> told = new HashMap<>();
+        for (Uncertain unknown : fit.unknowns()) {
+            if (!fit.untold().contains(unknown)) {
+                Estimate now = file.now(unknown).orElseThrow();
+                double truly = unknown.in(truth);
+                told.put(unknown.key(), truly >= now.low() && truly <= now.high());
+            }
+        }
+        return new Week(
+                result.coats().get(0).byHand(),
+                fit.isConverged() && fit.unexplained().isEmpty(),
+                ReadyRange.quantile(dates, ONE_IN_TEN),
+                ReadyRange.quantile(dates, NINE_IN_TEN),
+                site.until(),
+                told);
+    }
+
+    private static Site site(Path folder, String name, String text) {
+        Path file = folder.resolve(name);
+        try {
+            Files.writeString(file, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        SiteReader.Result result = SiteReader.read(file);
+        if (result instanceof SiteReader.Bad bad) {
+            throw new IllegalStateException(bad.problems().toString());
+        }
+        return ((SiteReader.Good) result).site();
+    }
+}
