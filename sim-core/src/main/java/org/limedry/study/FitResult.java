@@ -2,8 +2,12 @@ package org.limedry.study;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * What a fit found.
@@ -12,12 +16,23 @@ import java.util.Map;
  * @param fitted where they lie now
  * @param offsets what each logger reads too much: "celsius.NAME" in K, "humidity.NAME" as a fraction
  * @param channels how well each kind of reading is met before and after
- * @param iterations steps that were taken
+ * @param residuals one entry for each reading, in the order given
+ * @param effort how the fit ended, and what it took
+ * @param leaveOut what would have been found without some readings
  */
 public record FitResult(
-        List<Uncertain> unknowns, Fitted fitted, Map<String, Double> offsets, List<Channel> channels, int iterations) {
+        List<Uncertain> unknowns,
+        Fitted fitted,
+        Map<String, Double> offsets,
+        List<Channel> channels,
+        List<Residual> residuals,
+        Effort effort,
+        LeaveOut leaveOut) {
     /** Root mean square misfit, in sigma, above which the model does not explain the readings. */
     public static final double BAD_SIGMA = 2.0;
+
+    /** Sigmas beyond which a reading is wild: one of 16 000 lies there by chance. */
+    public static final double WILD_SIGMA = 4.0;
 
     /** Share of its spread that an unknown must lose for the readings to have told something of it. */
     private static final double TOLD = 0.1;
@@ -26,50 +41,54 @@ public record FitResult(
         unknowns = List.copyOf(unknowns);
         offsets = Map.copyOf(offsets);
         channels = List.copyOf(channels);
+        residuals = List.copyOf(residuals);
     }
+
+    /** How a fit ended. */
+    public enum Ending {
+        /** No step would move it by what matters. */
+        CONVERGED,
+        /** It had made as many steps as it may: the best of them stands, its dates are worth nothing. */
+        STOPPED,
+        /** The solver gave up in the likely run, before the last reading: the unknowns keep their ranges. */
+        NO_LIKELY_RUN
+    }
+
+    /**
+     * How the fit ended, and what it took.
+     *
+     * @param ending how it ended
+     * @param runs runs made, all told
+     * @param steps steps tried, each with one run
+     */
+    public record Effort(Ending ending, int runs, int steps) {}
 
     /**
      * One kind of readings of one thing.
      *
      * @param name kind and thing: "room temperature, store"
      * @param readings how many
-     * @param before root mean square of the misfits in the likely run, sigma
-     * @param after the same in the fitted run, offsets taken off, sigma
+     * @param before root mean square of the misfits in the likely run, sigma as given
+     * @param after the same in the fitted run, offsets taken off, sigma as given
+     * @param lagCorrelation correlation of neighbouring readings in what the first fit left over; 0 where it cannot be told
+     * @param errorFactor factor by which the errors were taken wider in the fit, because readings are wrong together; at least 1
      */
-    public record Channel(String name, int readings, double before, double after) {
-        static List<Channel> of(List<Reading> readings, double[] before, double[] after) {
-            Map<String, List<Integer>> groups = new LinkedHashMap<>();
-            for (int i = 0; i < readings.size(); i++) {
-                groups.computeIfAbsent(channelOf(readings.get(i)), key -> new ArrayList<>())
-                        .add(i);
-            }
-            List<Channel> channels = new ArrayList<>();
-            groups.forEach(
-                    (name, rows) -> channels.add(new Channel(name, rows.size(), rms(rows, before), rms(rows, after))));
-            return channels;
-        }
+    public record Channel(
+            String name, int readings, double before, double after, double lagCorrelation, double errorFactor) {}
 
-        private static double rms(List<Integer> rows, double[] misfits) {
-            double sum = 0.0;
-            for (int row : rows) {
-                sum += misfits[row] * misfits[row];
-            }
-            return Math.sqrt(sum / rows.size());
-        }
+    /** Returns how the fit ended. */
+    public Ending ending() {
+        return effort.ending();
     }
 
-    /** Returns what kind of reading of which thing it is. */
-    static String channelOf(Reading reading) {
-        if (reading instanceof Reading.RoomCelsius air) {
-            return "room temperature, " + air.logger();
-        } else if (reading instanceof Reading.RoomHumidity air) {
-            return "room humidity, " + air.logger();
-        } else if (reading instanceof Reading.FaceCelsius face) {
-            return "face temperature, " + face.wall();
-        } else if (reading instanceof Reading.Bucket bucket) {
-            return "bucket, " + bucket.room();
-        }
-        return "hand tests, " + ((Reading.ByHand) reading).test().wall();
+    /** Tells whether the fit converged. */
+    public boolean isConverged() {
+        return effort.ending() == Ending.CONVERGED;
+    }
+
+    /** Returns how many runs were made. */
+    public int runs() {
+        return effort.runs();
     }
 
     /** Returns the channels that the fitted model does not explain; with any of them its dates are worth nothing. */
@@ -88,5 +107,36 @@ public record FitResult(
             }
         }
         return untold;
+    }
+
+    /** Returns the readings that lie too far from what all others foretell to be there by chance. */
+    public List<Residual> wild() {
+        return residuals.stream()
+                .filter(residual -> Math.abs(residual.sigmasFromTheOthers()) > WILD_SIGMA)
+                .toList();
+    }
+
+    /**
+     * Returns what would have been found without the readings that the test names, without a run.
+     *
+     * @see LeaveOut
+     */
+    public Fitted without(Predicate<Reading> leftOut) {
+        return leaveOut.without(leftOut);
+    }
+
+    /**
+     * Returns what would have been found without each group of readings in turn, without a run.
+     *
+     * @param groupOf names the group of a reading: {@link Reading#channel()}, or the week, or the reading itself
+     * @return by group, in the order of the readings
+     */
+    public Map<String, Fitted> withoutEach(Function<Reading, String> groupOf) {
+        Set<String> groups = new LinkedHashSet<>();
+        residuals.forEach(residual -> groups.add(groupOf.apply(residual.reading())));
+        Map<String, Fitted> without = new LinkedHashMap<>();
+        groups.forEach(group ->
+                without.put(group, without(reading -> groupOf.apply(reading).equals(group))));
+        return without;
     }
 }

@@ -21,34 +21,37 @@ final class Predictions {
 
     private final Scenario scenario;
     private final History history;
+    private final boolean gaveUp;
     private final Map<String, History.RoomHours> rooms = new HashMap<>();
     private final Map<String, History.FaceHours> faces = new HashMap<>();
 
     Predictions(Scenario scenario, Outcome outcome) {
         this.scenario = scenario;
         this.history = outcome.history();
+        this.gaveUp = outcome.ending() instanceof Outcome.Ending.GaveUp;
         history.rooms().forEach(room -> rooms.put(room.room(), room));
         history.faces().forEach(face -> faces.putIfAbsent(face.wall(), face));
     }
 
     /**
-     * Returns how far a reading lies from the run, in sigma; offsets of loggers not taken off.
+     * Returns what the run says the reading should have been, in the unit of {@link Reading#measured()}; offsets of loggers not
+     * put on. Of a hand test how far past the nearest limit of the ready rule the coat is, e-folds. NaN if the solver gave up
+     * before the reading.
      *
      * @throws IllegalArgumentException if the reading names a room, wall or coat that is not there, or lies outside the run
      */
-    double misfit(Reading reading, ReadingErrors errors) {
+    double predicted(Reading reading) {
         if (reading instanceof Reading.RoomCelsius air) {
-            return (air.celsius() - at(room(air.room()).airCelsius(), air.at())) / errors.celsius();
+            return at(room(air.room()).airCelsius(), air.at());
         } else if (reading instanceof Reading.RoomHumidity air) {
-            double predicted = Math.min(1.0, at(room(air.room()).relativeHumidity(), air.at()));
-            return (air.relativeHumidity() - predicted) / errors.relativeHumidity();
+            double humidity = at(room(air.room()).relativeHumidity(), air.at());
+            return Math.min(1.0, humidity);
         } else if (reading instanceof Reading.FaceCelsius face) {
-            return (face.celsius() - at(face(face.wall()).celsius(), face.at())) / errors.faceCelsius();
+            return at(face(face.wall()).celsius(), face.at());
         } else if (reading instanceof Reading.Bucket bucket) {
-            double sigma = Math.hypot(errors.bucketLitres(), errors.bucketShare() * bucket.litres());
-            return (bucket.litres() - caughtKg(bucket)) / sigma;
+            return caughtKg(bucket); // 1 kg of water is 1 litre
         }
-        return handMisfit(((Reading.ByHand) reading).test()) / errors.handLogs();
+        return marginLogs(((Reading.ByHand) reading).test());
     }
 
     private History.RoomHours room(String name) {
@@ -65,10 +68,14 @@ final class Predictions {
 
     private double at(Series series, Instant instant) {
         double hour = hours(instant);
-        Check.inClosed(hour, 0.0, series.size() - 1.0, "reading", "h from the start of the run");
-        int before = Math.min((int) hour, series.size() - 2);
-        double share = hour - before;
-        return series.at(before) + share * (series.at(before + 1) - series.at(before));
+        double last = series.size() - 1.0;
+        if (gaveUp && hour > last) {
+            return Double.NaN;
+        }
+        Check.inClosed(hour, 0.0, last, "reading", "h from the start of the run");
+        int before = (int) hour;
+        int after = Math.min(before + 1, series.size() - 1);
+        return series.at(before) + (hour - before) * (series.at(after) - series.at(before));
     }
 
     private double hours(Instant instant) {
@@ -90,25 +97,18 @@ final class Predictions {
         return sum * SECONDS_PER_HOUR;
     }
 
-    /** Returns by how many e-folds the coat is on the wrong side of the rule; 0 on the right side. */
-    private double handMisfit(HandTest test) {
-        for (int coat = 0; coat < scenario.coats().size(); coat++) {
-            History.CoatHours hours = history.coats().get(coat);
-            if (hours.wall().equals(test.wall()) && hours.number() == test.coat()) {
-                double margin = margin(hours, test.instant());
-                return test.result().passes() ? -Math.min(0.0, margin) : -Math.max(0.0, margin);
+    /** Returns how far past the nearest limit of the rule a coat is, e-folds; limits at the face are left out. */
+    private double marginLogs(HandTest test) {
+        for (History.CoatHours coat : history.coats()) {
+            if (coat.wall().equals(test.wall()) && coat.number() == test.coat()) {
+                ReadinessRule rule = scenario.rule();
+                double margin = Math.min(
+                        log(at(coat.meanSuctionPa(), test.instant()), rule.suctionPa()),
+                        log(at(coat.equivalentAgeDays(), test.instant()), rule.equivalentAgeDays()));
+                return margin == Double.POSITIVE_INFINITY ? 0.0 : margin;
             }
         }
         throw new IllegalArgumentException("handTest: must be of a coat of the site, was " + test);
-    }
-
-    /** Returns how far past the nearest limit of the rule a coat is, in e-folds; limits at the face are left out. */
-    private double margin(History.CoatHours coat, Instant instant) {
-        ReadinessRule rule = scenario.rule();
-        double margin = Double.POSITIVE_INFINITY;
-        margin = Math.min(margin, log(at(coat.meanSuctionPa(), instant), rule.suctionPa()));
-        margin = Math.min(margin, log(at(coat.equivalentAgeDays(), instant), rule.equivalentAgeDays()));
-        return margin == Double.POSITIVE_INFINITY ? 0.0 : margin;
     }
 
     private static double log(double value, OptionalDouble limit) {

@@ -9,6 +9,12 @@ public sealed interface Reading {
     /** Returns when it was read; of a stretch its end. */
     Instant at();
 
+    /** Returns what was read: C, fraction, litres; of a hand test 0 e-folds, the limit of the ready rule. */
+    double measured();
+
+    /** Returns its kind and the thing it was read from: "room temperature, hall". Readings of a channel are wrong together. */
+    String channel();
+
     /**
      * Air temperature of a room by a logger.
      *
@@ -20,6 +26,16 @@ public sealed interface Reading {
         public RoomCelsius {
             Check.notBlank(logger, "logger");
             Check.finite(celsius, "celsius", "C");
+        }
+
+        @Override
+        public double measured() {
+            return celsius;
+        }
+
+        @Override
+        public String channel() {
+            return "room temperature, " + logger;
         }
     }
 
@@ -35,6 +51,16 @@ public sealed interface Reading {
             Check.notBlank(logger, "logger");
             Check.finite(relativeHumidity, "relativeHumidity", "");
         }
+
+        @Override
+        public double measured() {
+            return relativeHumidity;
+        }
+
+        @Override
+        public String channel() {
+            return "room humidity, " + logger;
+        }
     }
 
     /**
@@ -46,6 +72,16 @@ public sealed interface Reading {
     record FaceCelsius(String wall, Instant at, double celsius) implements Reading {
         public FaceCelsius {
             Check.finite(celsius, "celsius", "C");
+        }
+
+        @Override
+        public double measured() {
+            return celsius;
+        }
+
+        @Override
+        public String channel() {
+            return "face temperature, " + wall;
         }
     }
 
@@ -61,6 +97,16 @@ public sealed interface Reading {
             Check.that(from.isBefore(at), "at", "after " + from, at);
             Check.nonNegative(litres, "litres", "litres");
         }
+
+        @Override
+        public double measured() {
+            return litres;
+        }
+
+        @Override
+        public String channel() {
+            return "bucket, " + room;
+        }
     }
 
     /**
@@ -72,6 +118,16 @@ public sealed interface Reading {
         @Override
         public Instant at() {
             return test.instant();
+        }
+
+        @Override
+        public double measured() {
+            return 0.0;
+        }
+
+        @Override
+        public String channel() {
+            return "hand tests, " + test.wall();
         }
     }
 }

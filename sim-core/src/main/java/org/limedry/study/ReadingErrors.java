@@ -57,4 +57,26 @@ public record ReadingErrors(
                 usual.bucketLitres,
                 usual.handLogs);
     }
+
+    /** Returns the error of one reading, one sigma, in the unit of {@link Reading#measured()}. */
+    public double sigma(Reading reading) {
+        if (reading instanceof Reading.RoomCelsius) {
+            return celsius;
+        } else if (reading instanceof Reading.RoomHumidity) {
+            return relativeHumidity;
+        } else if (reading instanceof Reading.FaceCelsius) {
+            return faceCelsius;
+        } else if (reading instanceof Reading.Bucket bucket) {
+            return Math.hypot(bucketLitres, bucketShare * bucket.litres());
+        }
+        return handLogs;
+    }
+
+    /** Returns the offset that all readings of the reading's channel share, one sigma, in the unit of the reading; 0 for none. */
+    public double offsetSigma(Reading reading) {
+        if (reading instanceof Reading.RoomCelsius) {
+            return celsiusOffset;
+        }
+        return reading instanceof Reading.RoomHumidity ? relativeHumidityOffset : 0.0;
+    }
 }

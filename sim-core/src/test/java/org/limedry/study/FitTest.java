@@ -143,4 +143,21 @@ final class FitTest {
         assertEquals(0.3, draw.quantile("weather"));
         assertTrue(draw.quantile("start.store") > 0.5 && draw.quantile("start.store") < 0.9);
     }
+
+    // EXACT: the law of the made-up run at the likely leakage of 0.6; of a law that passes 1 (leakage 0.2) a logger
+    // reads 1.
+    @Test
+    void residual_ofAHumidityLogger_isAFractionOfOneAtMost() {
+        List<Reading> one = List.of(new Reading.RoomHumidity("hall", "store", StudyFixture.FROM, 0.93));
+        Draw tight = new Draw(Map.of("leakage.store", 0.0));
+
+        FitResult likely = Fit.of(UNKNOWNS, one, ERRORS, RUNS);
+        FitResult full =
+                Fit.of(UNKNOWNS, one, ERRORS, new Fit.Runs(draw -> StudyFixture.scenario(tight), RUNS.simulation(), 1));
+
+        assertEquals(0.9 - 0.1 * Math.log(0.6), likely.residuals().get(0).before(), 1e-12);
+        assertTrue(likely.offsets().get("humidity.hall") < 0.0); // it reads less than the run says
+        assertEquals(1.0, full.residuals().get(0).before());
+        assertEquals("room humidity, hall", full.channels().get(0).name());
+    }
 }

@@ -197,7 +197,11 @@ final class Twin {
                 .orElseThrow();
         int until = hour(day.atTime(Site.START_OF_WORK).atZone(site.zone()).toInstant());
         double kg = 0.0;
-        for (int hour = Math.max(0, until - 24); hour < until; hour++) {
+        int from = hour(day.minusDays(1)
+                .atTime(Site.START_OF_WORK)
+                .atZone(site.zone())
+                .toInstant());
+        for (int hour = Math.max(0, from); hour < until; hour++) {
             kg += 0.5
                     * Units.SECONDS_PER_HOUR
                     * (hours.dehumidifierKgPerS().at(hour)

@@ -1,0 +1,96 @@
+package org.limedry.study;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.math3.linear.ArrayRealVector;
+
+/** Puts together what was found at the end of a walk. */
+final class FitAnswer {
+    private final List<Uncertain> unknowns;
+    private final FitReadings readings;
+    private final FitPoint found;
+    private final FitLaw law;
+
+    FitAnswer(List<Uncertain> unknowns, FitReadings readings, FitPoint found) {
+        this.unknowns = unknowns;
+        this.readings = readings;
+        this.found = found;
+        this.law = new FitLaw(readings, found);
+    }
+
+    /** Returns the result, told what the likely run said of each reading and what the fit took. */
+    FitResult result(double[] before, FitResult.Effort effort) {
+        List<String> keys = unknowns.stream().map(Uncertain::key).toList();
+        double[] mean = found.z();
+        for (int k = 0; k < mean.length; k++) {
+            mean[k] = found.slopes().isFlat(k) ? 0.0 : mean[k]; // what was left out of the walk keeps its range
+        }
+        List<Residual> residuals = residuals(before);
+        return new FitResult(
+                unknowns,
+                new Fitted(keys, new ArrayRealVector(mean), law.minimum().root()),
+                offsets(),
+                channels(residuals),
+                residuals,
+                effort,
+                new LeaveOut(keys, readings.all(), law, mean));
+    }
+
+    private Map<String, Double> offsets() {
+        List<Double> offsets = readings.offsets(found.predicted());
+        Map<String, Double> byName = new HashMap<>();
+        for (int i = 0; i < offsets.size(); i++) {
+            Reading first = readings.reading(readings.groups().get(i).rows().get(0));
+            if (first instanceof Reading.RoomCelsius air) {
+                byName.put("celsius." + air.logger(), offsets.get(i));
+            } else if (first instanceof Reading.RoomHumidity air) {
+                byName.put("humidity." + air.logger(), offsets.get(i));
+            }
+        }
+        return byName;
+    }
+
+    private List<Residual> residuals(double[] before) {
+        double[] after = found.predicted();
+        double[] shareLeft = law.shareLeft();
+        double[] offsets = new double[before.length];
+        List<Double> byGroup = readings.offsets(after);
+        for (int i = 0; i < byGroup.size(); i++) {
+            for (int row : readings.groups().get(i).rows()) {
+                offsets[row] = byGroup.get(i);
+            }
+        }
+        List<Residual> residuals = new ArrayList<>();
+        for (int i = 0; i < before.length; i++) {
+            residuals.add(new Residual(
+                    readings.reading(i), before[i], after[i], offsets[i], readings.sigma(i), Math.sqrt(shareLeft[i])));
+        }
+        return residuals;
+    }
+
+    private List<FitResult.Channel> channels(List<Residual> residuals) {
+        return readings.groups().stream()
+                .map(group -> {
+                    List<Residual> own =
+                            group.rows().stream().map(residuals::get).toList();
+                    return new FitResult.Channel(
+                            group.channel(),
+                            own.size(),
+                            rms(own.stream().mapToDouble(Residual::sigmasBefore).toArray()),
+                            rms(own.stream().mapToDouble(Residual::sigmasAfter).toArray()),
+                            group.together().lagCorrelation(),
+                            group.together().factor());
+                })
+                .toList();
+    }
+
+    private static double rms(double[] misfits) {
+        double sum = 0.0;
+        for (double misfit : misfits) {
+            sum += misfit * misfit;
+        }
+        return Math.sqrt(sum / misfits.length);
+    }
+}
