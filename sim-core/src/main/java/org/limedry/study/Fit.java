@@ -78,7 +78,7 @@ public final class Fit {
         double[] before = runs.at(likely);
         if (!FitRuns.isWhole(before)) {
             FitPoint point = new FitPoint(likely, before, FitSlopes.none(likely, readings.size()));
-            return new FitAnswer(unknowns, given, point)
+            return new FitSummary(unknowns, given, point)
                     .result(before, new FitResult.Effort(FitResult.Ending.NO_LIKELY_RUN, runs.made(), 0));
         }
         FitSlopes slopes = FitSlopes.all(runs, likely, before);
@@ -91,7 +91,7 @@ public final class Fit {
             found = search.to(used);
         }
         FitResult.Ending ending = search.isConverged() ? FitResult.Ending.CONVERGED : FitResult.Ending.STOPPED;
-        return new FitAnswer(unknowns, used, found)
+        return new FitSummary(unknowns, used, found)
                 .result(before, new FitResult.Effort(ending, runs.made(), search.steps()));
     }
 }

@@ -55,22 +55,25 @@ final class FitCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Site site = question.site();
-        SiteReadings read = site.readings().orElseThrow(() -> missing("readings", "missing", "must name what was read"));
+        SiteReadings read =
+                site.readings().orElseThrow(() -> missing("readings", "missing", "must name what was read"));
         ReadingsToFit readings = ReadingsToFit.of(site, read);
         check(site, readings);
         FitResult fit = SiteFit.of(site, readings, Runtime.getRuntime().availableProcessors());
         Scenario scenario = site.scenario(Draw.likely());
         Optional<FitFindings.Dates> dates =
-                fit.isConverged() && fit.unexplained().isEmpty() ? Optional.of(dates(site, readings, fit)) : Optional.empty();
+                fit.isConverged() && fit.unexplained().isEmpty()
+                        ? Optional.of(dates(site, readings, fit))
+                        : Optional.empty();
         FitFindings findings = new FitFindings(site, scenario, readings, fit, dates);
         question.tell(
-                FitAnswer.lines(findings), FitFiles.of(findings, question.foot(site, FitFiles.basis(findings), List.of())));
+                FitAnswer.lines(findings),
+                FitFiles.of(findings, question.foot(site, FitFiles.basis(findings), List.of())));
         return (findings.allLikelyDatesKnown() ? ExitCode.DONE : ExitCode.UNFINISHED).code();
     }
 
     private BadInputException missing(String path, String found, String rule) {
-        return new BadInputException(
-                List.of(new InputProblem(String.valueOf(question.file()), 0, path, rule, found)));
+        return new BadInputException(List.of(new InputProblem(String.valueOf(question.file()), 0, path, rule, found)));
     }
 
     private void check(Site site, ReadingsToFit readings) {
@@ -110,13 +113,7 @@ final class FitCommand implements Callable<Integer> {
                 .mapToObj(coat -> wide(results.get(0), coat))
                 .toList();
         FittedFile file = new FittedFile(
-                site.name(),
-                fit.unknowns(),
-                fit.fitted(),
-                now,
-                Optional.of(then),
-                changes.steps(),
-                changes.leftOut());
+                site.name(), fit.unknowns(), fit.fitted(), now, Optional.of(then), changes.steps(), changes.leftOut());
         return new FitFindings.Dates(file, wide);
     }
 
@@ -124,10 +121,9 @@ final class FitCommand implements Callable<Integer> {
         WhatMoved moved = WhatMoved.of(site, fit, Days.of(site.zone(), site.from(), site.until()));
         List<Function<Draw, Scenario>> ways = new ArrayList<>();
         moved.sites().forEach(job -> ways.add(job::scenario));
-        List<Outcome> outcomes =
-                question.run(Ensemble.likelyOnly(), ways, Simulation.Until.ALL_READY).stream()
-                        .map(EnsembleResult::likely)
-                        .toList();
+        List<Outcome> outcomes = question.run(Ensemble.likelyOnly(), ways, Simulation.Until.ALL_READY).stream()
+                .map(EnsembleResult::likely)
+                .toList();
         return moved.changes(outcomes, site.until());
     }
 
@@ -148,7 +144,6 @@ final class FitCommand implements Callable<Integer> {
         List<Optional<Instant>> dates = result.members().stream()
                 .map(member -> member.coats().get(coat).ready())
                 .toList();
-        return new FitFindings.Wide(
-                ReadyRange.quantile(dates, ONE_IN_TEN), ReadyRange.quantile(dates, NINE_IN_TEN));
+        return new FitFindings.Wide(ReadyRange.quantile(dates, ONE_IN_TEN), ReadyRange.quantile(dates, NINE_IN_TEN));
     }
 }

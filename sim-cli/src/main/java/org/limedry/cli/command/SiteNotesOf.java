@@ -1,8 +1,10 @@
 package org.limedry.cli.command;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.limedry.cli.fit.IssueWords;
 import org.limedry.cli.report.SiteNotes;
 import org.limedry.cli.site.FittedFile;
@@ -26,22 +28,27 @@ final class SiteNotesOf {
                 site.backgroundWords(),
                 weather(site),
                 assumptions,
-                site.fitted().filter(file -> file.before().isPresent()).map(file -> moved(site, file)),
+                moved(site),
                 site.attribution());
     }
 
-    private static SiteNotes.Moved moved(Site site, FittedFile file) {
-        IssueWords issue = new IssueWords(site, file);
-        List<String> lines = new ArrayList<>(issue.lines());
-        boolean more = site.readings()
-                .filter(read -> read.known()
-                        .weather()
-                        .isAfter(file.issue().readingsUntil().plus(Duration.ofHours(1))))
-                .isPresent();
-        if (more) {
-            lines.add("there are later readings that were not fitted yet: limedry fit");
+    private static List<SiteNotes.Moved> moved(Site site) {
+        Optional<FittedFile> fitted = site.fitted().filter(file -> file.before().isPresent());
+        if (fitted.isEmpty()) {
+            return List.of();
         }
-        return new SiteNotes.Moved(issue.heading(), lines);
+        List<SiteNotes.Moved> moved = new ArrayList<>();
+        new IssueWords(site, fitted.get())
+                .parts()
+                .forEach(part -> moved.add(new SiteNotes.Moved(part.heading(), part.lines())));
+        Instant known = fitted.get().issue().readingsUntil().plus(Duration.ofHours(1));
+        if (site.readings()
+                .filter(read -> read.known().weather().isAfter(known))
+                .isPresent()) {
+            moved.add(new SiteNotes.Moved(
+                    "Not learnt from yet", List.of("there are later readings in the files: limedry fit")));
+        }
+        return moved;
     }
 
     private static String weather(Site site) {

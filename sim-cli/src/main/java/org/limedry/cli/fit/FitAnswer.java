@@ -42,17 +42,17 @@ public final class FitAnswer {
 
     private List<String> lines() {
         List<String> lines = new ArrayList<>();
-        lines.add("%s: readings to %s, %s"
-                .formatted(findings.site().name(), findings.untilWords(), counted(findings)));
+        lines.add("%s: readings to %s, %s".formatted(findings.site().name(), findings.untilWords(), counted(findings)));
         lines.add(headline(findings) + ".");
         if (findings.dates().isEmpty()) {
             bad(findings).forEach(line -> lines.add("  " + line));
         } else {
             FitFindings.Dates dates = findings.dates().get();
             addDates(lines, dates);
-            IssueWords issue = new IssueWords(findings.site(), dates.file());
-            lines.add(issue.heading());
-            issue.lines().forEach(line -> lines.add("  " + line));
+            new IssueWords(findings.site(), dates.file()).parts().forEach(part -> {
+                lines.add(part.heading());
+                part.lines().forEach(line -> lines.add("  " + line));
+            });
             addLearnt(lines);
         }
         wild(findings).forEach(lines::add);
@@ -120,10 +120,8 @@ public final class FitAnswer {
 
     private static String between(FitFindings findings, FitFindings.Wide wide) {
         Days days = findings.days();
-        Optional<String> from =
-                wide.oneInTen().map(days::date).map(days::textWithoutWeekday);
-        Optional<String> until =
-                wide.nineInTen().map(days::date).map(days::textWithoutWeekday);
+        Optional<String> from = wide.oneInTen().map(days::date).map(days::textWithoutWeekday);
+        Optional<String> until = wide.nineInTen().map(days::date).map(days::textWithoutWeekday);
         if (from.isEmpty()) {
             return "later than " + end(findings);
         }
@@ -141,17 +139,21 @@ public final class FitAnswer {
     static List<String> bad(FitFindings findings) {
         List<String> lines = new ArrayList<>();
         ending(findings.fit().ending()).ifPresent(lines::add);
-        findings.fit().unexplained().forEach(channel -> lines.add(
-                "%s lies %s errors off after fitting (%s before); %s is the most that is believed"
-                        .formatted(
-                                Names.capital(channel.name()),
-                                Figures.oneDecimal(channel.after()),
-                                Figures.oneDecimal(channel.before()),
-                                Figures.oneDecimal(FitResult.BAD_SIGMA))));
-        lines.add("Look first at the logger: unit and columns (limedry readings), a heater or the sun on it, battery, room.");
+        findings.fit()
+                .unexplained()
+                .forEach(channel ->
+                        lines.add("%s lies %s errors off after fitting (%s before); %s is the most that is believed"
+                                .formatted(
+                                        Names.capital(channel.name()),
+                                        Figures.oneDecimal(channel.after()),
+                                        Figures.oneDecimal(channel.before()),
+                                        Figures.oneDecimal(FitResult.BAD_SIGMA))));
+        lines.add(
+                "Look first at the logger: unit and columns (limedry readings), a heater or the sun on it, battery, room.");
         lines.add("Then at the diary: a door, heater or dehumidifier that ran and is not in it, or other hours.");
-        lines.add("Then at the site file: a wall, an opening or a source of water that is not in it. The charts show when it"
-                + " goes wrong.");
+        lines.add(
+                "Then at the site file: a wall, an opening or a source of water that is not in it. The charts show when it"
+                        + " goes wrong.");
         return lines;
     }
 
@@ -197,16 +199,20 @@ public final class FitAnswer {
     /** Returns by how much each logger reads too much, where that is worth a word. */
     static List<String> offsets(FitFindings findings) {
         List<String> lines = new ArrayList<>();
-        findings.fit().offsets().entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(entry -> {
-            boolean warm = entry.getKey().startsWith("celsius.");
-            String logger = entry.getKey().substring(entry.getKey().indexOf('.') + 1);
-            double value = entry.getValue();
-            if (Math.abs(value) >= (warm ? WORTH_TELLING_K : WORTH_TELLING_HUMIDITY)) {
-                double shown = Math.abs(warm ? value : Units.percentFromFraction(value));
-                String way = warm ? (value > 0 ? "C too warm" : "C too cold") : (value > 0 ? "% too damp" : "% too dry");
-                lines.add(logger + " seems to read " + Figures.oneDecimal(shown) + " " + way + "; taken off.");
-            }
-        });
+        findings.fit().offsets().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .forEach(entry -> {
+                    boolean warm = entry.getKey().startsWith("celsius.");
+                    String logger = entry.getKey().substring(entry.getKey().indexOf('.') + 1);
+                    double value = entry.getValue();
+                    if (Math.abs(value) >= (warm ? WORTH_TELLING_K : WORTH_TELLING_HUMIDITY)) {
+                        double shown = Math.abs(warm ? value : Units.percentFromFraction(value));
+                        String way = warm
+                                ? (value > 0 ? "C too warm" : "C too cold")
+                                : (value > 0 ? "% too damp" : "% too dry");
+                        lines.add(logger + " seems to read " + Figures.oneDecimal(shown) + " " + way + "; taken off.");
+                    }
+                });
         return lines;
     }
 
@@ -223,7 +229,8 @@ public final class FitAnswer {
                 .toList();
         int more = findings.fit().wild().size() - lines.size();
         return more > 0
-                ? Stream.concat(lines.stream(), Stream.of("And " + more + " more of that kind.")).toList()
+                ? Stream.concat(lines.stream(), Stream.of("And " + more + " more of that kind."))
+                        .toList()
                 : lines;
     }
 

@@ -53,7 +53,9 @@ public final class FitFiles {
     public static List<String> basis(FitFindings findings) {
         return List.of(
                 "Regularised least squares over %s unknowns and an offset for each logger, %s runs on the quick grid: the ranges of the"
-                                .formatted(findings.fit().unknowns().size(), findings.fit().runs())
+                                .formatted(
+                                        findings.fit().unknowns().size(),
+                                        findings.fit().runs())
                         + " site file are what was believed before, and an unknown that no reading touches keeps its range."
                         + " Readings of one logger that are wrong together count for less than their number.",
                 "The first two days of the run are not compared: how warm and damp room and walls begin is guessed.",
@@ -74,12 +76,15 @@ public final class FitFiles {
     private Page page(Page.Foot foot) {
         List<Block> blocks = new ArrayList<>();
         findings.dates().ifPresentOrElse(dates -> addDates(blocks, dates), () -> addBad(blocks));
-        residuals.forEach(chart -> blocks.add(new Block.Figure(
-                chart,
-                "The band is twice the usual error of a reading about the run after fitting. Offsets of loggers are taken off.")));
+        residuals.forEach(
+                chart -> blocks.add(
+                        new Block.Figure(
+                                chart,
+                                "The band is twice the usual error of a reading about the run after fitting. Offsets of loggers are taken off.")));
         blocks.add(new Block.Figures(channels()));
         if (!FitAnswer.remarks(findings).isEmpty()) {
-            blocks.add(new Block.Lines("Found in the files", false, findings.readings().remarks()));
+            blocks.add(new Block.Lines(
+                    "Found in the files", false, findings.readings().remarks()));
         }
         blocks.add(new Block.Words(FitAnswer.HAND, Block.Weight.SMALL));
         Page.Head head = new Page.Head(
@@ -95,11 +100,15 @@ public final class FitFiles {
     }
 
     private void addDates(List<Block> blocks, FitFindings.Dates dates) {
-        IssueWords issue = new IssueWords(findings.site(), dates.file());
-        blocks.add(new Block.Lines(issue.heading(), false, issue.lines()));
+        new IssueWords(findings.site(), dates.file())
+                .parts()
+                .forEach(part -> blocks.add(new Block.Lines(part.heading(), false, part.lines())));
         narrowing()
-                .ifPresent(chart -> blocks.add(new Block.Figure(
-                        chart, "From the date that one run in five is earlier than to the one that one in five is later than.")));
+                .ifPresent(
+                        chart -> blocks.add(
+                                new Block.Figure(
+                                        chart,
+                                        "From the date that one run in five is earlier than to the one that one in five is later than.")));
         blocks.add(new Block.Figures(coats(dates)));
         Table unknowns = unknowns();
         if (!unknowns.rows().isEmpty()) {
@@ -235,6 +244,7 @@ public final class FitFiles {
                     residual.sigma()));
         }
         return new CsvSheet(
-                List.of("readings", "timeUtc", "unit", "measured", "offset", "runBefore", "runAfter", "usualError"), rows);
+                List.of("readings", "timeUtc", "unit", "measured", "offset", "runBefore", "runAfter", "usualError"),
+                rows);
     }
 }

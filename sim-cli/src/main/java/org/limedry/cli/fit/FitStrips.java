@@ -10,8 +10,8 @@ import org.limedry.cli.chart.ResidualChart.Marks;
 import org.limedry.cli.chart.Timeline;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
-import org.limedry.study.Residual;
 import org.limedry.study.Reading;
+import org.limedry.study.Residual;
 import org.limedry.units.Units;
 
 /** The charts of readings against the run, at most {@link ResidualChart#MOST_CHANNELS} strips each. */
@@ -73,7 +73,8 @@ final class FitStrips {
     private Channel channel(String name, List<Residual> residuals) {
         Reading kind = residuals.get(0).reading();
         double scale = kind instanceof Reading.RoomHumidity ? Units.percentFromFraction(1.0) : 1.0;
-        double sigma = scale * residuals.stream().mapToDouble(Residual::sigma).average().orElseThrow();
+        double sigma = scale
+                * residuals.stream().mapToDouble(Residual::sigma).average().orElseThrow();
         List<ResidualChart.Reading> points = residuals.stream()
                 .map(residual -> new ResidualChart.Reading(
                         residual.reading().at(),

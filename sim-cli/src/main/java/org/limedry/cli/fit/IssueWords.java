@@ -1,11 +1,13 @@
 package org.limedry.cli.fit;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
@@ -13,9 +15,12 @@ import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.FittedFile.Change;
 import org.limedry.cli.site.FittedFile.CoatDates;
 import org.limedry.cli.site.Site;
+import org.limedry.units.Units;
 
 /** What changed since the page was given out before, and which reading caused it: the same words wherever it is told. */
 public final class IssueWords {
+    private static final double WORTH_A_PART_DAYS = 1.0;
+
     private final Site site;
     private final FittedFile file;
     private final Days days;
@@ -49,7 +54,8 @@ public final class IssueWords {
 
     /** Returns what a coat is called: "store north wall, coat 2". */
     String name(int coat) {
-        return Names.wall(site.wallWords(now(coat).wall())) + ", coat " + now(coat).coat();
+        return Names.wall(site.wallWords(now(coat).wall())) + ", coat "
+                + now(coat).coat();
     }
 
     /** Returns what the issue before knew. */
@@ -67,9 +73,38 @@ public final class IssueWords {
         return days.brief(days.lastDay(until));
     }
 
-    /** Returns the heading over what moved a coat. */
-    public String heading() {
-        int coat = lastCoat();
+    /**
+     * What moved one coat.
+     *
+     * @param heading which date, from when to when
+     * @param lines what moved it, a line each
+     */
+    public record Part(String heading, List<String> lines) {
+        public Part {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** Returns what moved the coat that the job waits for, then every other that moved by a day or more. */
+    public List<Part> parts() {
+        int last = lastCoat();
+        return Stream.concat(
+                        Stream.of(last),
+                        IntStream.range(0, file.issue().coats().size())
+                                .boxed()
+                                .filter(coat -> coat != last && movedDays(coat) >= WORTH_A_PART_DAYS))
+                .map(coat -> new Part(heading(coat), lines(now(coat))))
+                .toList();
+    }
+
+    private double movedDays(int coat) {
+        Instant end = site.until();
+        Duration move = Duration.between(
+                before(coat).likely().orElse(end), now(coat).likely().orElse(end));
+        return Math.abs(Units.daysFromSeconds((double) move.toSeconds()));
+    }
+
+    private String heading(int coat) {
         return "What moved %s from %s (%s) to %s (%s):"
                 .formatted(
                         name(coat),
@@ -83,15 +118,12 @@ public final class IssueWords {
         return likely.map(days::date).map(days::brief).orElse("after the run");
     }
 
-    /** Returns what moved it, a line each; the indented ones are parts of the line before. */
-    public List<String> lines() {
-        CoatDates coat = now(lastCoat());
+    private List<String> lines(CoatDates coat) {
         List<String> lines = new ArrayList<>();
         of(coat, file.changes()).forEach(change -> lines.add(change.cause() + ": " + later(change.days())));
         of(coat, file.readings()).stream()
                 .sorted(Comparator.comparingDouble(change -> -Math.abs(change.days())))
-                .forEach(change ->
-                        lines.add("of that by " + change.cause() + " alone: " + later(change.days())));
+                .forEach(change -> lines.add("of that by " + change.cause() + " alone: " + later(change.days())));
         if (lines.isEmpty()) {
             lines.add("nothing by a quarter of a day or more");
         }

@@ -66,6 +66,13 @@ public record ReadingsToFit(List<Reading> list, Instant until, List<String> rema
             Instant weather = read.outdoors().map(Readings::until).orElse(last);
             this.until = earlier(site.until(), earlier(last, weather));
             this.remarks = new ArrayList<>(read.remarks());
+            boolean still = read.outdoors().stream()
+                    .flatMap(outdoors -> outdoors.all().stream())
+                    .noneMatch(reading -> reading.windMPerS().isPresent());
+            if (read.outdoors().isPresent() && still) {
+                remarks.add("no wind was read outdoors, that of " + site.weatherName()
+                        + " stands in: the ranges of leakage and doors come out too narrow");
+            }
         }
 
         ReadingsToFit readings() {

@@ -26,8 +26,7 @@ public final class SiteFit {
         SiteReadings read = site.readings().orElseThrow();
         Site unlearnt = site.knowing(Optional.of(read.known()), Optional.empty());
         Site observed = unlearnt.lasting(days(site, readings)).orElse(unlearnt);
-        Fit.Runs runs =
-                new Fit.Runs(draw -> observed.scenario(draw).with(Accuracy.quick()), Simulation::run, threads);
+        Fit.Runs runs = new Fit.Runs(draw -> observed.scenario(draw).with(Accuracy.quick()), Simulation::run, threads);
         return Fit.of(site.fittable(), readings.list(), ReadingErrors.of(read.error()), runs);
     }
 

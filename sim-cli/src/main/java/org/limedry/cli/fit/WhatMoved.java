@@ -65,20 +65,19 @@ public final class WhatMoved {
         moved.step(HAND, site, now, last);
         moved.step(LEARNT, site, now, Optional.of(learnt(site, fit, fit.fitted())));
         Set<String> groups = new LinkedHashSet<>();
-        fit.residuals().forEach(residual -> group(residual.reading(), last, before, days)
-                .ifPresent(groups::add));
+        fit.residuals()
+                .forEach(residual ->
+                        group(residual.reading(), last, before, days).ifPresent(groups::add));
         for (String group : groups) {
-            Fitted without = fit.without(reading ->
-                    group(reading, last, before, days).equals(Optional.of(group)));
-            moved.leftOut.add(new Step(
-                    group, site.knowing(Optional.of(now), Optional.of(learnt(site, fit, without)))));
+            Fitted without =
+                    fit.without(reading -> group(reading, last, before, days).equals(Optional.of(group)));
+            moved.leftOut.add(new Step(group, site.knowing(Optional.of(now), Optional.of(learnt(site, fit, without)))));
         }
         return moved;
     }
 
     /** Returns the group of a reading; readings that the issue before knew are in none. */
-    private static Optional<String> group(
-            Reading reading, Optional<FittedFile> last, Instant before, Days days) {
+    private static Optional<String> group(Reading reading, Optional<FittedFile> last, Instant before, Days days) {
         if (last.isEmpty()) {
             return Optional.of(reading.channel());
         }

@@ -82,7 +82,7 @@ public final class ConsoleAnswer {
     }
 
     private void moved() {
-        page.moved().ifPresent(moved -> {
+        page.moved().forEach(moved -> {
             add(moved.heading());
             moved.lines().forEach(line -> add("  " + line));
         });

@@ -26,7 +26,7 @@ record PageModel(
         Head head,
         List<CoatRow> coats,
         List<String> notes,
-        Optional<SiteNotes.Moved> moved,
+        List<SiteNotes.Moved> moved,
         Optional<WhySlow.Sentence> why,
         List<DoLine> todo,
         List<Caution> cautions,

@@ -3,7 +3,6 @@ package org.limedry.cli.report;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.limedry.units.Check;
 
 /**
@@ -16,7 +15,7 @@ import org.limedry.units.Check;
  * @param backgrounds what walls are made of and how wet they began, by the name of the wall: "damp old brick"
  * @param weather whose weather it is, and what was mended in it
  * @param assumptions what the user did not say, or could not know
- * @param moved what moved the dates since the page was given out before; empty if nothing was fitted
+ * @param moved what moved the dates since the page was given out before, coat by coat; empty if nothing was fitted
  * @param attribution statements owed to the sources of data, in order
  */
 public record SiteNotes(
@@ -27,12 +26,13 @@ public record SiteNotes(
         Map<String, String> backgrounds,
         String weather,
         List<Assumption> assumptions,
-        Optional<Moved> moved,
+        List<Moved> moved,
         List<String> attribution) {
     public SiteNotes {
         Check.positive(bucketLitres, "bucketLitres", "litres");
         backgrounds = Map.copyOf(backgrounds);
         assumptions = List.copyOf(assumptions);
+        moved = List.copyOf(moved);
         attribution = List.copyOf(attribution);
     }
 

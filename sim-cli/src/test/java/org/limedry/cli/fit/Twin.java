@@ -12,10 +12,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Random;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.math3.random.MersenneTwister;
+import org.apache.commons.math3.random.RandomGenerator;
 import org.limedry.cli.site.Site;
 import org.limedry.climate.Schedule;
 import org.limedry.climate.WeatherSeries;
@@ -51,9 +52,9 @@ final class Twin {
     private final Site site;
     private final Scenario truth;
     private final Outcome outcome;
-    private final long seed;
+    private final int seed;
 
-    private Twin(Site site, Scenario truth, Outcome outcome, long seed) {
+    private Twin(Site site, Scenario truth, Outcome outcome, int seed) {
         this.site = site;
         this.truth = truth;
         this.outcome = outcome;
@@ -67,9 +68,13 @@ final class Twin {
      * @param unknowns where its unknowns truly lie
      * @param seed of the noise
      */
-    static Twin of(Site site, Draw unknowns, long seed) {
+    static Twin of(Site site, Draw unknowns, int seed) {
         Scenario truth = site.scenario(unknowns).with(Accuracy.quick());
         return new Twin(site, truth, Simulation.run(truth, Progress.none()), seed);
+    }
+
+    Outcome outcome() {
+        return outcome;
     }
 
     /** Returns when a coat truly is ready, counted from 0 in the order of the file. */
@@ -84,10 +89,12 @@ final class Twin {
                 folder.resolve("yard.csv"),
                 hours(
                         last,
+                        ";wind m/s",
                         hour -> line(
-                                at(hour),
-                                weather.celsius(at(hour)),
-                                Units.percentFromFraction(weather.relativeHumidity(at(hour))))));
+                                        at(hour),
+                                        weather.celsius(at(hour)),
+                                        Units.percentFromFraction(weather.relativeHumidity(at(hour))))
+                                + String.format(Locale.ROOT, ";%.1f", weather.windMPerS(at(hour)))));
         for (History.RoomHours room : outcome.history().rooms()) {
             Noise celsius = new Noise(room.room() + " celsius", CELSIUS_SIGMA);
             Noise percent = new Noise(room.room() + " humidity", HUMIDITY_SIGMA);
@@ -95,6 +102,7 @@ final class Twin {
                     folder.resolve(room.room().replace(' ', '-') + ".csv"),
                     hours(
                             last,
+                            "",
                             hour -> line(
                                     at(hour),
                                     room.airCelsius().at(hour) + celsius.next(),
@@ -104,9 +112,9 @@ final class Twin {
         }
     }
 
-    private List<String> hours(LocalDate last, IntFunction<String> line) {
+    private List<String> hours(LocalDate last, String more, IntFunction<String> line) {
         Instant end = startOf(last.plusDays(1));
-        List<String> lines = new ArrayList<>(List.of("time UTC;temperature C;humidity %"));
+        List<String> lines = new ArrayList<>(List.of("time UTC;temperature C;humidity %" + more));
         for (int hour = 0; at(hour).isBefore(end) && at(hour).isBefore(truth.until()); hour++) {
             lines.add(line.apply(hour));
         }
@@ -145,8 +153,8 @@ final class Twin {
         for (RoomPlan room : truth.rooms()) {
             for (Opening opening : room.openings()) {
                 spansOf(day, opening.open())
-                        .forEach(span -> spells.add(room.name() + " " + opening.name() + " " + clock(span.from(), day) + "-"
-                                + clock(span.until(), day)));
+                        .forEach(span -> spells.add(room.name() + " " + opening.name() + " " + clock(span.from(), day)
+                                + "-" + clock(span.until(), day)));
             }
         }
         return spells.isEmpty() ? "shut" : String.join(", ", spells);
@@ -197,17 +205,15 @@ final class Twin {
                 .orElseThrow();
         int until = hour(day.atTime(Site.START_OF_WORK).atZone(site.zone()).toInstant());
         double kg = 0.0;
-        int from = hour(day.minusDays(1)
-                .atTime(Site.START_OF_WORK)
-                .atZone(site.zone())
-                .toInstant());
+        int from = hour(
+                day.minusDays(1).atTime(Site.START_OF_WORK).atZone(site.zone()).toInstant());
         for (int hour = Math.max(0, from); hour < until; hour++) {
             kg += 0.5
                     * Units.SECONDS_PER_HOUR
                     * (hours.dehumidifierKgPerS().at(hour)
                             + hours.dehumidifierKgPerS().at(hour + 1));
         }
-        Random random = random(room + day);
+        RandomGenerator random = random(room + day);
         return Math.max(0.0, kg * (1.0 + BUCKET_SHARE * random.nextGaussian()))
                 + (kg > 0.0 ? Math.max(-0.9 * kg, BUCKET_LITRES * random.nextGaussian()) : 0.0);
     }
@@ -234,12 +240,18 @@ final class Twin {
                 Math.log(coat.meanSuctionPa().at(hour) / rule.suctionPa().orElseThrow()),
                 Math.log(coat.equivalentAgeDays().at(hour)
                         / rule.equivalentAgeDays().orElseThrow()));
-        double felt = margin + HAND_SIGMA * random(coat.wall() + coat.number() + day).nextGaussian();
+        double felt =
+                margin + HAND_SIGMA * random(coat.wall() + coat.number() + day).nextGaussian();
         return felt < 0.0 ? "dents" : felt < 1.0 ? "nail not knuckle" : "hard";
     }
 
-    private Random random(String what) {
-        return new Random(seed * 1_000_003L + what.hashCode());
+    private RandomGenerator random(String what) {
+        return random(seed, what);
+    }
+
+    /** Returns numbers that have nothing to do with those of the next seed, which java.util.Random does not grant. */
+    static RandomGenerator random(int seed, String what) {
+        return new MersenneTwister(new int[] {seed, what.hashCode()});
     }
 
     private static void write(Path file, List<String> lines) {
@@ -252,7 +264,7 @@ final class Twin {
 
     /** An offset and a noise that hangs together from one hour to the next, both of one size. */
     private final class Noise {
-        private final Random random;
+        private final RandomGenerator random;
         private final double offset;
         private final double sigma;
         private double now;

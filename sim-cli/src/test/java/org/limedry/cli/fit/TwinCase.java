@@ -12,7 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
+import org.apache.commons.math3.random.RandomGenerator;
 import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.Site;
 import org.limedry.cli.site.SiteReader;
@@ -39,8 +39,7 @@ import org.limedry.units.Units;
  */
 record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
     /** One room with soaked brick and a desiccant dehumidifier: some five weeks to dry. */
-    static final String SITE =
-            """
+    static final String SITE = """
             site: Twin room (invented)
             place: {weather: valentia-2017, shelter: sheltered}
             from: 2026-10-19
@@ -62,8 +61,7 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
             readyRule: green-hard
             """;
 
-    private static final String READINGS =
-            """
+    private static final String READINGS = """
             readings:
               outdoors: yard.csv
               loggers:
@@ -110,7 +108,7 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
     /** Makes a case, all of it a matter of its seed; its files go into a folder that is there. */
     static TwinCase of(int seed, int weeks, int members, Path folder) {
         Site plan = site(folder, "plan.yaml", SITE);
-        Random random = new Random(seed);
+        RandomGenerator random = Twin.random(seed, "truth");
         Map<String, Double> quantiles = new HashMap<>();
         plan.fittable().forEach(unknown -> quantiles.put(unknown.key(), random.nextDouble()));
         quantiles.put(Site.WEATHER_SHIFT, random.nextDouble());

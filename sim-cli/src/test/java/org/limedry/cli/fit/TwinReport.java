@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -30,7 +31,8 @@ final class TwinReport {
 
     private List<TwinCase> open(int week) {
         return cases.stream()
-                .filter(one -> one.weeks().get(week).usable() && !one.weeks().get(week).byHand())
+                .filter(one ->
+                        one.weeks().get(week).usable() && !one.weeks().get(week).byHand())
                 .toList();
     }
 
@@ -68,7 +70,8 @@ final class TwinReport {
         List<String> broken = new ArrayList<>();
         for (int week = 0; week < weeks; week++) {
             if (!(share(week) >= LOW && share(week) <= HIGH)) {
-                broken.add("week " + (week + 1) + ": " + inside(week) + " of " + open(week).size() + " inside");
+                broken.add("week " + (week + 1) + ": " + inside(week) + " of "
+                        + open(week).size() + " inside");
             }
             if (week > 0 && !(medianWidthDays(week) < medianWidthDays(week - 1))) {
                 broken.add("week " + (week + 1) + ": " + medianWidthDays(week) + " days wide");
@@ -85,7 +88,7 @@ final class TwinReport {
     private CoverageChart chart() {
         List<CoverageChart.Row> rows = IntStream.range(0, weeks)
                 .mapToObj(week -> new CoverageChart.Row(
-                        "readings of " + (week + 1) + (week == 0 ? " week" : " weeks"),
+                        "readings of " + weeks(week + 1),
                         inside(week),
                         open(week).size(),
                         LOW,
@@ -101,19 +104,22 @@ final class TwinReport {
     private String page() {
         StringBuilder page = new StringBuilder();
         page.append("# Twin experiments: does a fit hold what it states?\n\n");
-        page.append(("Made by the command in [fit.md](fit.md), not by hand. %d made-up truths of one room (its site file stands at the end),"
-                        + " each with its unknowns drawn from the ranges of the site, weather of the same station taken earlier or"
-                        + " later, a logger with an offset and with noise that hangs together over hours, a bucket and a hand that"
-                        + " err. At the end of each of %d weeks the files are read and fitted as a user's would be.\n\n")
-                .formatted(cases.size(), weeks));
+        page.append(String.format(Locale.ROOT, """
+                Made by the command in [fit.md](fit.md), not by hand. %d made-up truths of one room (its site file stands at the
+                end), each with its unknowns drawn from the ranges of the site, weather of the same station taken earlier or later,
+                a logger with an offset and with noise that hangs together over hours, a yard with wind, a bucket and a hand
+                that err. At the end of each of %d weeks the files are read and fitted as a user's would be.
+
+                """, cases.size(), weeks));
         page.append("![Coverage](charts/fit-coverage.svg)\n\n");
-        page.append("| readings | ready by hand | fit refused | date still open | truth inside the 80 % range | accepted |"
-                + " median width of those open, days | median width of all, days |\n|---|---|---|---|---|---|---|---|\n");
+        page.append(
+                "| readings | ready by hand | fit refused | date still open | truth inside the 80 % range | accepted |"
+                        + " median width of those open, days | median width of all, days |\n|---|---|---|---|---|---|---|---|\n");
         for (int week = 0; week < weeks; week++) {
             page.append(String.format(
                     Locale.ROOT,
-                    "| %d weeks | %d | %d | %d | %d (%.0f %%) | 72 to 88 %% | %.1f | %.1f |%n",
-                    week + 1,
+                    "| %s | %d | %d | %d | %d (%.0f %%) | 72 to 88 %% | %.1f | %.1f |\n",
+                    weeks(week + 1),
                     count(week, Week::byHand),
                     count(week, one -> !one.usable()),
                     open(week).size(),
@@ -122,28 +128,42 @@ final class TwinReport {
                     medianOpenDays(week),
                     medianWidthDays(week)));
         }
-        page.append("\nOf each unknown of which the readings told something, how often the truth lay in its 80 % range:\n\n");
-        page.append("| unknown | ").append(heads()).append(" |\n|---|").append("---|".repeat(weeks)).append("\n");
-        unknowns().forEach((key, row) -> page.append("| ")
-                .append(key)
-                .append(" | ")
-                .append(String.join(" | ", row))
-                .append(" |\n"));
-        page.append("\n").append(broken().isEmpty() ? "All of it is as it should be.\n" : "Not as it should be: "
-                + String.join("; ", broken()) + ".\n");
+        page.append(
+                "\nOf each unknown of which the readings told something, how often the truth lay in its 80 % range:\n\n");
+        page.append("| unknown | ")
+                .append(heads())
+                .append(" |\n|---|")
+                .append("---|".repeat(weeks))
+                .append("\n");
+        unknowns()
+                .forEach((key, row) -> page.append("| ")
+                        .append(key)
+                        .append(" | ")
+                        .append(String.join(" | ", row))
+                        .append(" |\n"));
+        page.append("\n")
+                .append(
+                        broken().isEmpty()
+                                ? "All of it is as it should be.\n"
+                                : "Not as it should be: " + String.join("; ", broken()) + ".\n");
         page.append("\n```yaml\n").append(TwinCase.SITE).append("```\n");
         return page.toString();
     }
 
-    private String heads() {
-        return String.join(
-                " | ", IntStream.rangeClosed(1, weeks).mapToObj(week -> week + " weeks").toList());
+    private static String weeks(int count) {
+        return count + (count == 1 ? " week" : " weeks");
     }
 
-    private TreeMap<String, List<String>> unknowns() {
-        TreeMap<String, List<String>> rows = new TreeMap<>();
+    private String heads() {
+        return String.join(
+                " | ",
+                IntStream.rangeClosed(1, weeks).mapToObj(TwinReport::weeks).toList());
+    }
+
+    private Map<String, List<String>> unknowns() {
+        Map<String, List<String>> rows = new TreeMap<>();
         for (int week = 0; week < weeks; week++) {
-            TreeMap<String, int[]> counts = new TreeMap<>();
+            Map<String, int[]> counts = new TreeMap<>();
             for (TwinCase one : cases) {
                 one.weeks().get(week).told().forEach((key, inside) -> {
                     int[] count = counts.computeIfAbsent(key, any -> new int[2]);

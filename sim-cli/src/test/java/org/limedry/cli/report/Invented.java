@@ -97,7 +97,7 @@ final class Invented {
                         new SiteNotes.Assumption(
                                 "Air through cracks of the store", "0.6 room-fulls an hour", "0.2 to 2", "from memory"),
                         new SiteNotes.Assumption("Wetness of the north wall", "half full of water", "", "you: wet")),
-                Optional.empty(),
+                List.of(),
                 List.of("Copyright Met Eireann.", "Source www.met.ie."));
     }
 

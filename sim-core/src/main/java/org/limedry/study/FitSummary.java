@@ -7,13 +7,13 @@ import java.util.Map;
 import org.apache.commons.math3.linear.ArrayRealVector;
 
 /** Puts together what was found at the end of a walk. */
-final class FitAnswer {
+final class FitSummary {
     private final List<Uncertain> unknowns;
     private final FitReadings readings;
     private final FitPoint found;
     private final FitLaw law;
 
-    FitAnswer(List<Uncertain> unknowns, FitReadings readings, FitPoint found) {
+    FitSummary(List<Uncertain> unknowns, FitReadings readings, FitPoint found) {
         this.unknowns = unknowns;
         this.readings = readings;
         this.found = found;
