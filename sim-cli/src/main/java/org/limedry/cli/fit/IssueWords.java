@@ -123,7 +123,7 @@ public final class IssueWords {
         of(coat, file.changes()).forEach(change -> lines.add(change.cause() + ": " + later(change.days())));
         of(coat, file.readings()).stream()
                 .sorted(Comparator.comparingDouble(change -> -Math.abs(change.days())))
-                .forEach(change -> lines.add("of that by " + change.cause() + " alone: " + later(change.days())));
+                .forEach(change -> lines.add("without " + change.cause() + " it would be " + later(-change.days())));
         if (lines.isEmpty()) {
             lines.add("nothing by a quarter of a day or more");
         }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -48,6 +49,7 @@ final class Twin {
     private static final double BUCKET_LITRES = 0.2;
     private static final double HAND_SIGMA = 0.25;
     private static final double HOUR_TO_HOUR = 0.6;
+    private static final String DENTS = "dents";
 
     private final Site site;
     private final Scenario truth;
@@ -223,14 +225,28 @@ final class Twin {
     }
 
     private String handTests(LocalDate day) {
-        if (day.getDayOfWeek() != java.time.DayOfWeek.FRIDAY) {
+        if (day.getDayOfWeek() != DayOfWeek.FRIDAY) {
             return "";
         }
         int hour = hour(day.atTime(Site.START_OF_WORK).atZone(site.zone()).toInstant());
         return outcome.history().coats().stream()
                 .filter(coat -> coat.meanSuctionPa().at(hour) > 0.0)
+                .filter(coat -> !passedBefore(coat, day))
                 .map(coat -> coat.wall() + " " + coat.number() + " " + found(coat, hour, day))
                 .collect(Collectors.joining(", "));
+    }
+
+    /** A coat that was found ready is not tried again. */
+    private boolean passedBefore(History.CoatHours coat, LocalDate day) {
+        for (LocalDate friday = day.minusWeeks(1); ; friday = friday.minusWeeks(1)) {
+            int hour =
+                    hour(friday.atTime(Site.START_OF_WORK).atZone(site.zone()).toInstant());
+            if (hour < 0 || !(coat.meanSuctionPa().at(hour) > 0.0)) {
+                return false;
+            } else if (!found(coat, hour, friday).equals(DENTS)) {
+                return true;
+            }
+        }
     }
 
     /** What the hand finds: the rule of the truth, with the error of a hand. */
@@ -242,7 +258,7 @@ final class Twin {
                         / rule.equivalentAgeDays().orElseThrow()));
         double felt =
                 margin + HAND_SIGMA * random(coat.wall() + coat.number() + day).nextGaussian();
-        return felt < 0.0 ? "dents" : felt < 1.0 ? "nail not knuckle" : "hard";
+        return felt < 0.0 ? DENTS : felt < 1.0 ? "nail not knuckle" : "hard";
     }
 
     private RandomGenerator random(String what) {

@@ -61,7 +61,7 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
             readyRule: green-hard
             """;
 
-    private static final String READINGS = """
+    static final String READINGS = """
             readings:
               outdoors: yard.csv
               loggers:

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 import org.limedry.cli.chart.Charts;
@@ -46,7 +47,7 @@ final class TwinReport {
         return (double) inside(week) / open(week).size();
     }
 
-    private long count(int week, java.util.function.Predicate<Week> test) {
+    private long count(int week, Predicate<Week> test) {
         return cases.stream().map(one -> one.weeks().get(week)).filter(test).count();
     }
 
@@ -102,21 +103,33 @@ final class TwinReport {
     }
 
     private String page() {
-        StringBuilder page = new StringBuilder();
-        page.append("# Twin experiments: does a fit hold what it states?\n\n");
-        page.append(String.format(Locale.ROOT, """
+        return intro() + "![Coverage](charts/fit-coverage.svg)\n\n" + dateTable() + unknownTable()
+                + (broken().isEmpty()
+                        ? "\nAll of it is as it should be.\n"
+                        : "\nNot as it should be: " + String.join("; ", broken()) + ".\n")
+                + "\n```yaml\n" + TwinCase.SITE + "```\n";
+    }
+
+    private String intro() {
+        return String.format(Locale.ROOT, """
+                # Twin experiments: does a fit hold what it states?
+
                 Made by the command in [fit.md](fit.md), not by hand. %d made-up truths of one room (its site file stands at the
                 end), each with its unknowns drawn from the ranges of the site, weather of the same station taken earlier or later,
                 a logger with an offset and with noise that hangs together over hours, a yard with wind, a bucket and a hand
                 that err. At the end of each of %d weeks the files are read and fitted as a user's would be.
 
-                """, cases.size(), weeks));
-        page.append("![Coverage](charts/fit-coverage.svg)\n\n");
-        page.append(
-                "| readings | ready by hand | fit refused | date still open | truth inside the 80 % range | accepted |"
-                        + " median width of those open, days | median width of all, days |\n|---|---|---|---|---|---|---|---|\n");
+                """, cases.size(), weeks);
+    }
+
+    private String dateTable() {
+        StringBuilder table = new StringBuilder("""
+                | readings | ready by hand | fit refused | date still open | truth inside the 80 % range | accepted |\
+                 median width of those open, days | median width of all, days |
+                |---|---|---|---|---|---|---|---|
+                """);
         for (int week = 0; week < weeks; week++) {
-            page.append(String.format(
+            table.append(String.format(
                     Locale.ROOT,
                     "| %s | %d | %d | %d | %d (%.0f %%) | 72 to 88 %% | %.1f | %.1f |\n",
                     weeks(week + 1),
@@ -128,26 +141,25 @@ final class TwinReport {
                     medianOpenDays(week),
                     medianWidthDays(week)));
         }
-        page.append(
-                "\nOf each unknown of which the readings told something, how often the truth lay in its 80 % range:\n\n");
-        page.append("| unknown | ")
+        return table.toString();
+    }
+
+    private String unknownTable() {
+        StringBuilder table = new StringBuilder(
+                "\nOf each unknown of which the readings told something, while the date was open: how often the truth lay in its"
+                        + " 80 % range.\n\n");
+        table.append("| unknown | ")
                 .append(heads())
                 .append(" |\n|---|")
                 .append("---|".repeat(weeks))
                 .append("\n");
         unknowns()
-                .forEach((key, row) -> page.append("| ")
+                .forEach((key, row) -> table.append("| ")
                         .append(key)
                         .append(" | ")
                         .append(String.join(" | ", row))
                         .append(" |\n"));
-        page.append("\n")
-                .append(
-                        broken().isEmpty()
-                                ? "All of it is as it should be.\n"
-                                : "Not as it should be: " + String.join("; ", broken()) + ".\n");
-        page.append("\n```yaml\n").append(TwinCase.SITE).append("```\n");
-        return page.toString();
+        return table.toString();
     }
 
     private static String weeks(int count) {
@@ -164,7 +176,7 @@ final class TwinReport {
         Map<String, List<String>> rows = new TreeMap<>();
         for (int week = 0; week < weeks; week++) {
             Map<String, int[]> counts = new TreeMap<>();
-            for (TwinCase one : cases) {
+            for (TwinCase one : open(week)) {
                 one.weeks().get(week).told().forEach((key, inside) -> {
                     int[] count = counts.computeIfAbsent(key, any -> new int[2]);
                     count[0] += inside ? 1 : 0;
