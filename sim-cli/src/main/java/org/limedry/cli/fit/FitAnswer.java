@@ -54,8 +54,8 @@ public final class FitAnswer {
                 part.lines().forEach(line -> lines.add("  " + line));
             });
             addLearnt(lines);
+            wild(findings).forEach(lines::add);
         }
-        wild(findings).forEach(lines::add);
         remarks(findings).forEach(remark -> lines.add("Note: " + remark + "."));
         lines.add(HAND);
         return lines;
