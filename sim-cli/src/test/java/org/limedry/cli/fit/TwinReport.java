@@ -82,7 +82,7 @@ final class TwinReport {
     }
 
     void write(Path docs) throws IOException {
-        Files.writeString(docs.resolve("charts/fit-coverage.svg"), Charts.svgFile(chart(), Size.WIDE));
+        Files.writeString(docs.resolve("demo/fit-coverage.svg"), Charts.svgFile(chart(), Size.WIDE));
         Files.writeString(docs.resolve("fit-twins.md"), page());
     }
 
@@ -103,7 +103,7 @@ final class TwinReport {
     }
 
     private String page() {
-        return intro() + "![Coverage](charts/fit-coverage.svg)\n\n" + dateTable() + unknownTable()
+        return intro() + "![Coverage](demo/fit-coverage.svg)\n\n" + dateTable() + unknownTable()
                 + (broken().isEmpty()
                         ? "\nAll of it is as it should be.\n"
                         : "\nNot as it should be: " + String.join("; ", broken()) + ".\n")
