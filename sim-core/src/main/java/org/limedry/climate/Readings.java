@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -74,13 +73,6 @@ public record Readings(List<LoggedReading> all) {
         return near.values().stream()
                 .flatMapToDouble(reading -> of.apply(reading).stream())
                 .average();
-    }
-
-    /** Returns the readings up to an instant, if there are any. */
-    public Optional<Readings> upTo(Instant last) {
-        List<LoggedReading> kept =
-                all.stream().filter(reading -> !reading.at().isAfter(last)).toList();
-        return kept.isEmpty() ? Optional.empty() : Optional.of(new Readings(kept));
     }
 
     /** Returns the time from one reading to the next, as it is most of the time: the median; zero for one reading. */

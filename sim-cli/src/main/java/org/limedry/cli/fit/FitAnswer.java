@@ -47,9 +47,9 @@ public final class FitAnswer {
         if (findings.dates().isEmpty()) {
             bad(findings).forEach(line -> lines.add("  " + line));
         } else {
-            FitFindings.Dates dates = findings.dates().get();
-            addDates(lines, dates);
-            new IssueWords(findings.site(), dates.file()).parts().forEach(part -> {
+            IssueWords issue = findings.issue(findings.dates().get());
+            addDates(lines, issue);
+            issue.parts().forEach(part -> {
                 lines.add(part.heading());
                 part.lines().forEach(line -> lines.add("  " + line));
             });
@@ -61,20 +61,21 @@ public final class FitAnswer {
         return lines;
     }
 
-    private void addDates(List<String> lines, FitFindings.Dates dates) {
-        if (findings.scenario().coats().size() < 2) {
+    private void addDates(List<String> lines, IssueWords issue) {
+        int coats = findings.scenario().coats().size();
+        if (coats < 2) {
             return;
         }
         lines.add("Every coat, 1 in 5 / likely / 4 in 5 (likely before):");
-        for (int coat = 0; coat < findings.scenario().coats().size(); coat++) {
-            FittedFile.CoatDates now = dates.of(coat);
+        for (int coat = 0; coat < coats; coat++) {
+            FittedFile.CoatDates now = issue.now(coat);
             lines.add("  %s: %s / %s / %s (%s)"
                     .formatted(
-                            findings.name(coat),
+                            issue.name(coat),
                             brief(now.earliest()),
                             brief(now.likely()),
                             brief(now.latest()),
-                            brief(dates.before(coat).likely())));
+                            brief(issue.before(coat).likely())));
         }
     }
 
@@ -107,15 +108,16 @@ public final class FitAnswer {
             return "The run cannot be brought to these readings, so no date is drawn from them";
         }
         FitFindings.Dates dates = findings.dates().get();
-        int coat = findings.lastCoat(dates);
-        FittedFile.CoatDates now = dates.of(coat);
+        IssueWords issue = findings.issue(dates);
+        int coat = issue.lastCoat();
+        FittedFile.CoatDates now = issue.now(coat);
         Days days = findings.days();
         String likely = now.likely()
                 .map(date -> "likely ready " + days.text(days.date(date)))
                 .orElse("not ready by " + end(findings));
         FitFindings.Wide wide = dates.wide().get(coat);
         return "%s: %s; 4 chances in 5 that it is %s"
-                .formatted(Names.capital(findings.name(coat)), likely, between(findings, wide));
+                .formatted(Names.capital(issue.name(coat)), likely, between(findings, wide));
     }
 
     private static String between(FitFindings findings, FitFindings.Wide wide) {
@@ -178,13 +180,7 @@ public final class FitAnswer {
 
     /** Returns "0.6 to 0.9, likely 0.7 times". */
     static String range(Estimate estimate, Uncertain unknown) {
-        return "%s to %s, likely %s %s"
-                .formatted(
-                        Figures.plain(estimate.low()),
-                        Figures.plain(estimate.high()),
-                        Figures.plain(estimate.likely()),
-                        unknown.unit())
-                .strip();
+        return Figures.range(estimate.low(), estimate.high(), estimate.likely(), unknown.unit());
     }
 
     static String before(Uncertain unknown) {

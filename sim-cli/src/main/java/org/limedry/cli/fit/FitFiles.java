@@ -100,16 +100,14 @@ public final class FitFiles {
     }
 
     private void addDates(List<Block> blocks, FitFindings.Dates dates) {
-        new IssueWords(findings.site(), dates.file())
-                .parts()
-                .forEach(part -> blocks.add(new Block.Lines(part.heading(), false, part.lines())));
+        findings.issue(dates).parts().forEach(part -> blocks.add(new Block.Lines(part.heading(), false, part.lines())));
         narrowing()
                 .ifPresent(
                         chart -> blocks.add(
                                 new Block.Figure(
                                         chart,
                                         "From the date that one run in five is earlier than to the one that one in five is later than.")));
-        blocks.add(new Block.Figures(coats(dates)));
+        blocks.add(new Block.Figures(coats(findings.issue(dates))));
         Table unknowns = unknowns();
         if (!unknowns.rows().isEmpty()) {
             blocks.add(new Block.Figures(unknowns));
@@ -124,10 +122,10 @@ public final class FitFiles {
 
     private Optional<NarrowingChart> narrowing() {
         return findings.dates().map(dates -> {
-            int coat = findings.lastCoat(dates);
             FittedFile.Issue before = dates.file().before().orElseThrow();
-            IssueWords issue = new IssueWords(findings.site(), dates.file());
-            String title = dates.of(coat)
+            IssueWords issue = findings.issue(dates);
+            int coat = issue.lastCoat();
+            String title = issue.now(coat)
                     .likely()
                     .map(date -> "With readings to " + findings.untilWords() + ": likely ready "
                             + days.text(days.date(date)))
@@ -136,10 +134,10 @@ public final class FitFiles {
                     "fit-dates",
                     title,
                     timeline(),
-                    Names.capital(findings.name(coat)),
+                    Names.capital(issue.name(coat)),
                     List.of(
-                            row(issue.beforeWords(), before.readingsUntil(), dates.before(coat)),
-                            row(issue.nowWords(), findings.readings().until(), dates.of(coat))),
+                            row(issue.beforeWords(), before.readingsUntil(), issue.before(coat)),
+                            row(issue.nowWords(), findings.readings().until(), issue.now(coat))),
                     Optional.empty());
         });
     }
@@ -156,17 +154,16 @@ public final class FitFiles {
                 findings.site().zone());
     }
 
-    private Table coats(FitFindings.Dates dates) {
+    private Table coats(IssueWords issue) {
         List<List<String>> rows = new ArrayList<>();
         for (int coat = 0; coat < findings.scenario().coats().size(); coat++) {
-            FittedFile.CoatDates now = dates.of(coat);
-            FittedFile.CoatDates then = dates.before(coat);
+            FittedFile.CoatDates now = issue.now(coat);
             rows.add(List.of(
-                    Names.capital(findings.name(coat)),
+                    Names.capital(issue.name(coat)),
                     dated(now.earliest()),
                     dated(now.likely()),
                     dated(now.latest()),
-                    dated(then.likely())));
+                    dated(issue.before(coat).likely())));
         }
         return new Table(
                 "Every coat: one chance in five before the first date, one in five after the last",

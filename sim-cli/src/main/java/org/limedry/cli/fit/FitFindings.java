@@ -1,15 +1,11 @@
 package org.limedry.cli.fit;
 
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.limedry.cli.page.Days;
-import org.limedry.cli.page.Names;
 import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.Site;
-import org.limedry.lime.CoatPlan;
 import org.limedry.reference.Estimate;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.FitResult;
@@ -35,14 +31,6 @@ public record FitFindings(Site site, Scenario scenario, ReadingsToFit readings, 
         public Dates {
             wide = List.copyOf(wide);
         }
-
-        FittedFile.CoatDates of(int coat) {
-            return file.issue().coats().get(coat);
-        }
-
-        FittedFile.CoatDates before(int coat) {
-            return file.before().orElseThrow().coats().get(coat);
-        }
     }
 
     /**
@@ -57,18 +45,9 @@ public record FitFindings(Site site, Scenario scenario, ReadingsToFit readings, 
         return Days.of(site.zone(), scenario.from(), scenario.until());
     }
 
-    /** Returns what a coat is called: "store north wall, coat 2". */
-    String name(int coat) {
-        CoatPlan plan = scenario.coats().get(coat);
-        return Names.wall(site.wallWords(plan.wall())) + ", coat " + plan.number();
-    }
-
-    /** Returns the coat that the end of the job waits for. */
-    int lastCoat(Dates dates) {
-        return IntStream.range(0, scenario.coats().size())
-                .boxed()
-                .max(Comparator.comparing(coat -> dates.of(coat).likely().orElse(Instant.MAX)))
-                .orElseThrow();
+    /** Returns the words for the dates, coat by coat. */
+    IssueWords issue(Dates of) {
+        return new IssueWords(site, of.file());
     }
 
     /** Tells whether the likely run says a date for every coat. */

@@ -137,10 +137,7 @@ public record ReadingsToFit(List<Reading> list, Instant until, List<String> rema
         private void addBuckets(Diary diary, RoomPlan room, int rooms) {
             Instant before = firstOn(room).orElseThrow();
             for (DiaryDay day : diary.days()) {
-                Instant at = day.date()
-                        .atTime(Site.START_OF_WORK)
-                        .atZone(site.zone())
-                        .toInstant();
+                Instant at = site.workBegins(day.date());
                 Optional<Double> litres = litres(day, room, rooms);
                 if (litres.isPresent() && before.isBefore(at) && !at.isAfter(until)) {
                     if (counts(at)) {

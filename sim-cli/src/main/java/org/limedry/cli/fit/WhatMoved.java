@@ -3,10 +3,8 @@ package org.limedry.cli.fit;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.Site;
@@ -59,31 +57,26 @@ public final class WhatMoved {
         Optional<FittedFile> last = site.fitted();
         Instant before = last.map(file -> file.issue().readingsUntil()).orElse(site.from());
         Known now = site.readings().orElseThrow().known();
-        moved.step("as before", site, new Known(before, before, before), last);
+        moved.step("as before", site, Known.upTo(before), last);
         moved.step(OUTDOORS, site, new Known(now.weather(), before, before), last);
         moved.step(DIARY, site, new Known(now.weather(), now.diary(), before), last);
         moved.step(HAND, site, now, last);
         moved.step(LEARNT, site, now, Optional.of(learnt(site, fit, fit.fitted())));
-        Set<String> groups = new LinkedHashSet<>();
-        fit.residuals()
-                .forEach(residual ->
-                        group(residual.reading(), last, before, days).ifPresent(groups::add));
-        for (String group : groups) {
-            Fitted without =
-                    fit.without(reading -> group(reading, last, before, days).equals(Optional.of(group)));
-            moved.leftOut.add(new Step(group, site.knowing(Optional.of(now), Optional.of(learnt(site, fit, without)))));
-        }
+        fit.withoutEach(reading -> group(reading, last, before, days)).forEach((group, without) -> {
+            if (!group.isEmpty()) {
+                moved.leftOut.add(
+                        new Step(group, site.knowing(Optional.of(now), Optional.of(learnt(site, fit, without)))));
+            }
+        });
         return moved;
     }
 
-    /** Returns the group of a reading; readings that the issue before knew are in none. */
-    private static Optional<String> group(Reading reading, Optional<FittedFile> last, Instant before, Days days) {
+    /** Returns the group of a reading; empty for those that the issue before knew. */
+    private static String group(Reading reading, Optional<FittedFile> last, Instant before, Days days) {
         if (last.isEmpty()) {
-            return Optional.of(reading.channel());
+            return reading.channel();
         }
-        return reading.at().isAfter(before)
-                ? Optional.of(reading.channel() + ", since " + days.brief(days.date(before)))
-                : Optional.empty();
+        return reading.at().isAfter(before) ? reading.channel() + ", since " + days.brief(days.date(before)) : "";
     }
 
     private static FittedFile learnt(Site site, FitResult fit, Fitted fitted) {

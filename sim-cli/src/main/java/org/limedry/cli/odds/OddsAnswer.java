@@ -140,13 +140,7 @@ public final class OddsAnswer {
 
     /** Returns low, likely and high of an unknown: "30 to 70, likely 50 %". */
     static String range(Uncertain unknown) {
-        return "%s to %s, likely %s %s"
-                .formatted(
-                        Figures.plain(unknown.low()),
-                        Figures.plain(unknown.high()),
-                        Figures.plain(unknown.likely()),
-                        unknown.unit())
-                .strip();
+        return Figures.range(unknown.low(), unknown.high(), unknown.likely(), unknown.unit());
     }
 
     private String dated(Optional<Instant> date) {

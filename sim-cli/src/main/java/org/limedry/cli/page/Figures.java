@@ -44,6 +44,13 @@ public final class Figures {
         return "1".equals(number) ? number + " " + one : number + " " + one + "s";
     }
 
+    /** Returns a range with its likely value: "0.5 to 2, likely 1 times". */
+    public static String range(double low, double high, double likely, String unit) {
+        return "%s to %s, likely %s %s"
+                .formatted(plain(low), plain(high), plain(likely), unit)
+                .strip();
+    }
+
     private static String signed(String text) {
         if (text.matches("-0(\\.0*)?")) {
             return text.substring(1);

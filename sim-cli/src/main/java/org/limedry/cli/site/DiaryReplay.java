@@ -24,7 +24,6 @@ import org.limedry.units.Units;
  * the timetable.
  */
 final class DiaryReplay {
-
     /** What people write for a whole day, also on the two days of the year that have 23 and 25. */
     private static final double WHOLE_DAY_HOURS = 24.0;
 

@@ -1,7 +1,6 @@
 package org.limedry.cli.site;
 
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -166,13 +165,6 @@ final class ReadingFiles {
     }
 
     private Optional<Path> path(Entry owner, Key<String> key) {
-        return owner.given(key).flatMap(name -> {
-            try {
-                return Optional.of(folder.resolve(name));
-            } catch (InvalidPathException e) {
-                owner.at(key).problem("\"" + name + "\"", "must be the name of a file");
-                return Optional.empty();
-            }
-        });
+        return owner.given(key).flatMap(name -> NamedFile.in(folder, name, owner.at(key)));
     }
 }

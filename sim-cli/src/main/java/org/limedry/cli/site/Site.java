@@ -3,7 +3,6 @@ package org.limedry.cli.site;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -35,9 +34,6 @@ public final class Site {
 
     /** Key of the year's weather taken earlier or later. */
     public static final String WEATHER_SHIFT = "weatherShift";
-
-    /** Hour at which a gang begins, a coat goes on, a bucket is emptied and the hand tries a wall. */
-    public static final LocalTime START_OF_WORK = RunDays.START_OF_WORK;
 
     private final SiteParts parts;
     private final Materials materials;
@@ -92,6 +88,11 @@ public final class Site {
     /** Returns the clock by which all times are told. */
     public ZoneId zone() {
         return parts.days().zone();
+    }
+
+    /** Returns when work begins on a day: a gang begins, a coat goes on, a bucket is emptied, the hand tries a wall. */
+    public Instant workBegins(LocalDate day) {
+        return parts.days().workBegins(day);
     }
 
     /** Returns the start of the run. */

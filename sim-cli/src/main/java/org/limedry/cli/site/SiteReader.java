@@ -1,6 +1,5 @@
 package org.limedry.cli.site;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -124,30 +123,29 @@ public final class SiteReader {
 
     /** Loads what an earlier fit said, or reports that it cannot be used. */
     private Optional<FittedFile> fitted(SiteParts parts, Materials materials) {
-        Optional<String> name = parts.entry().given(SiteKeys.FITTED);
-        if (name.isEmpty()) {
-            return Optional.empty();
-        }
         Place at = parts.entry().at(SiteKeys.FITTED);
-        TextFile.Content content;
-        try {
-            content = TextFile.read(folder.resolve(name.get()), name.get(), at.path(), MOST_BYTES);
-        } catch (InvalidPathException e) {
-            at.problem("\"" + name.get() + "\"", "must be the name of a file");
-            return Optional.empty();
-        }
+        return parts.entry()
+                .given(SiteKeys.FITTED)
+                .flatMap(name -> NamedFile.in(folder, name, at).flatMap(path -> fittedFile(path, name, at)))
+                .map(file -> {
+                    file.outdated(parts.entry().get(SiteKeys.SITE), new Site(parts, materials).fittable())
+                            .forEach(reason ->
+                                    at.problem(reason, "must go with this file: leave fitted out and run limedry fit"));
+                    return file;
+                });
+    }
+
+    private Optional<FittedFile> fittedFile(Path path, String name, Place at) {
+        TextFile.Content content = TextFile.read(path, name, at.path(), MOST_BYTES);
         if (content instanceof TextFile.Unreadable unreadable) {
             problems.add(unreadable.problem());
             return Optional.empty();
         }
-        FittedJson.Result result = FittedJson.parse(((TextFile.Text) content).text(), name.get());
+        FittedJson.Result result = FittedJson.parse(((TextFile.Text) content).text(), name);
         if (result instanceof FittedJson.Bad bad) {
             problems.add(bad.problem());
             return Optional.empty();
         }
-        FittedFile file = ((FittedJson.Good) result).file();
-        List<String> outdated = file.outdated(parts.entry().get(SiteKeys.SITE), new Site(parts, materials).fittable());
-        outdated.forEach(reason -> at.problem(reason, "must go with this file: leave fitted out and run limedry fit"));
-        return Optional.of(file);
+        return Optional.of(((FittedJson.Good) result).file());
     }
 }

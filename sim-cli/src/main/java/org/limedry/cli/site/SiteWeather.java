@@ -1,6 +1,5 @@
 package org.limedry.cli.site;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -102,14 +101,11 @@ record SiteWeather(
     }
 
     private static Optional<SiteWeather> ownFile(String name, Entry place, Place at, Path folder, ZoneId zone) {
-        Path file;
-        try {
-            file = folder.resolve(name);
-        } catch (InvalidPathException e) {
-            at.problem("\"" + name + "\"", "must be the name of a file");
+        Optional<Path> file = NamedFile.in(folder, name, at);
+        if (file.isEmpty()) {
             return Optional.empty();
         }
-        WeatherFile.Result result = WeatherFile.read(file, name, at.path(), zone);
+        WeatherFile.Result result = WeatherFile.read(file.get(), name, at.path(), zone);
         if (result instanceof WeatherFile.Bad bad) {
             bad.problems().forEach(at.problems()::add);
             return Optional.empty();

@@ -19,7 +19,10 @@ import org.limedry.cli.site.Site;
 import org.limedry.cli.site.SiteReader;
 import org.limedry.study.Draw;
 
-/** Files that must not become dates: what is said of each, and that nothing is learnt from it. */
+/**
+ * Files that must not become dates: what is said of each, and that nothing is learnt from it. EXACT: exit codes are those of the
+ * command line (0 done, 1 ran but no date, 2 bad input); sentences are our own, PINNED. The figures put into the files are made up.
+ */
 final class FitCommandTest {
     private static final LocalDate LAST = LocalDate.of(2026, 10, 30);
 

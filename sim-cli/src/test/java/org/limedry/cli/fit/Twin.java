@@ -205,10 +205,9 @@ final class Twin {
                 .filter(one -> one.room().equals(room))
                 .findFirst()
                 .orElseThrow();
-        int until = hour(day.atTime(Site.START_OF_WORK).atZone(site.zone()).toInstant());
+        int until = hour(site.workBegins(day));
         double kg = 0.0;
-        int from = hour(
-                day.minusDays(1).atTime(Site.START_OF_WORK).atZone(site.zone()).toInstant());
+        int from = hour(site.workBegins(day.minusDays(1)));
         for (int hour = Math.max(0, from); hour < until; hour++) {
             kg += 0.5
                     * Units.SECONDS_PER_HOUR
@@ -228,7 +227,7 @@ final class Twin {
         if (day.getDayOfWeek() != DayOfWeek.FRIDAY) {
             return "";
         }
-        int hour = hour(day.atTime(Site.START_OF_WORK).atZone(site.zone()).toInstant());
+        int hour = hour(site.workBegins(day));
         return outcome.history().coats().stream()
                 .filter(coat -> coat.meanSuctionPa().at(hour) > 0.0)
                 .filter(coat -> !passedBefore(coat, day))
@@ -239,8 +238,7 @@ final class Twin {
     /** A coat that was found ready is not tried again. */
     private boolean passedBefore(History.CoatHours coat, LocalDate day) {
         for (LocalDate friday = day.minusWeeks(1); ; friday = friday.minusWeeks(1)) {
-            int hour =
-                    hour(friday.atTime(Site.START_OF_WORK).atZone(site.zone()).toInstant());
+            int hour = hour(site.workBegins(friday));
             if (hour < 0 || !(coat.meanSuctionPa().at(hour) > 0.0)) {
                 return false;
             } else if (!found(coat, hour, friday).equals(DENTS)) {
