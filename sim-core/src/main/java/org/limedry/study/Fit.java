@@ -25,8 +25,9 @@ import org.limedry.units.Check;
  * leave their channel unexplained.
  *
  * <p><b>Runs:</b> one, two for each unknown, one for each step, and two for each unknown that is told something at the end:
- * {@link FitResult#runs()}. <b>Source:</b> maximum a posteriori estimate with Laplace's approximation, Tarantola 2005,
- * Inverse problem theory, sections 3.2 and 6.22, FROM MEMORY. <b>Valid:</b> runs that bend little within what is left open.
+ * {@link FitResult#runs()}; points cost some hundred more. <b>Source:</b> maximum a posteriori estimate with Laplace's
+ * approximation, Tarantola 2005, Inverse problem theory, sections 3.2 and 6.22, FROM MEMORY. <b>Valid:</b> without points, runs
+ * that bend little within what is left open: walls that dry bend more, and a range of ready dates needs points ({@link FitDraws}).
  * <b>Accuracy:</b> COMPUTED, 20 twin experiments on the demo site (11 unknowns, 28 days of hourly readings, errors with and
  * without memory): 27 to 53 runs, and of the unknowns that were told something the middle four fifths held 80 %. An ensemble
  * smoother would need no slopes but some hundred runs for the same.
@@ -68,12 +69,29 @@ public final class Fit {
      * @throws IllegalArgumentException if a reading names a room, wall or coat that is not there, or lies outside the run
      */
     public static FitResult of(List<Uncertain> unknowns, List<Reading> readings, ReadingErrors errors, Runs runs) {
-        Check.notEmpty(unknowns, "unknowns");
-        Check.notEmpty(readings, "readings");
-        return new Fit(unknowns, readings, errors, runs).run();
+        return of(unknowns, readings, errors, runs, 0);
     }
 
-    private FitResult run() {
+    /**
+     * Fits and, if the fit is good, draws points from what is left open; see {@link FitDraws}.
+     *
+     * @param unknowns what may move; each key once
+     * @param readings what was read, within the run; at least one
+     * @param errors how far readings may be off
+     * @param runs how runs are made
+     * @param points how many points; 0 for none, which leaves the straight law
+     * @return what was found
+     * @throws IllegalArgumentException if a reading names a room, wall or coat that is not there, or lies outside the run
+     */
+    public static FitResult of(
+            List<Uncertain> unknowns, List<Reading> readings, ReadingErrors errors, Runs runs, int points) {
+        Check.notEmpty(unknowns, "unknowns");
+        Check.notEmpty(readings, "readings");
+        Check.atLeast(points, 0, "points");
+        return new Fit(unknowns, readings, errors, runs).run(points);
+    }
+
+    private FitResult run(int points) {
         double[] likely = new double[unknowns.size()];
         double[] before = runs.at(likely);
         if (!FitRuns.isWhole(before)) {
@@ -91,7 +109,14 @@ public final class Fit {
             found = search.to(used);
         }
         FitResult.Ending ending = search.isConverged() ? FitResult.Ending.CONVERGED : FitResult.Ending.STOPPED;
-        return new FitSummary(unknowns, used, found)
-                .result(before, new FitResult.Effort(ending, runs.made(), search.steps()));
+        FitSummary summary = new FitSummary(unknowns, used, found);
+        FitResult result = summary.result(before, new FitResult.Effort(ending, runs.made(), search.steps()));
+        return points > 0 && result.isConverged() && result.unexplained().isEmpty()
+                ? drawn(result, new FitDraws(unknowns, runs, used, found).points(points))
+                : result;
+    }
+
+    private FitResult drawn(FitResult result, List<double[]> points) {
+        return result.with(result.fitted().with(points), runs.made());
     }
 }

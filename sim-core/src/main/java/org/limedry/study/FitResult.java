@@ -1,6 +1,5 @@
 package org.limedry.study;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +13,7 @@ import java.util.function.Predicate;
  *
  * @param unknowns the unknowns, in the order of {@link Fitted#keys()}
  * @param fitted where they lie now
+ * @param untold those of which the readings told nothing: nine tenths of their spread are left, or more
  * @param offsets what each logger reads too much: "celsius.NAME" in K, "humidity.NAME" as a fraction
  * @param channels how well each kind of reading is met before and after
  * @param residuals one entry for each reading, in the order given
@@ -23,6 +23,7 @@ import java.util.function.Predicate;
 public record FitResult(
         List<Uncertain> unknowns,
         Fitted fitted,
+        List<Uncertain> untold,
         Map<String, Double> offsets,
         List<Channel> channels,
         List<Residual> residuals,
@@ -34,11 +35,9 @@ public record FitResult(
     /** Sigmas beyond which a reading is wild: one of 16 000 lies there by chance. */
     public static final double WILD_SIGMA = 4.0;
 
-    /** Share of its spread that an unknown must lose for the readings to have told something of it. */
-    private static final double TOLD = 0.1;
-
     public FitResult {
         unknowns = List.copyOf(unknowns);
+        untold = List.copyOf(untold);
         offsets = Map.copyOf(offsets);
         channels = List.copyOf(channels);
         residuals = List.copyOf(residuals);
@@ -76,6 +75,12 @@ public record FitResult(
     public record Channel(
             String name, int readings, double before, double after, double lagCorrelation, double errorFactor) {}
 
+    /** Returns the same with points drawn from what is left open. */
+    FitResult with(Fitted drawn, int runs) {
+        Effort all = new Effort(effort.ending(), runs, effort.steps());
+        return new FitResult(unknowns, drawn, untold, offsets, channels, residuals, all, leaveOut);
+    }
+
     /** Returns how the fit ended. */
     public Ending ending() {
         return effort.ending();
@@ -96,17 +101,6 @@ public record FitResult(
         return channels.stream()
                 .filter(channel -> !(channel.after() <= BAD_SIGMA))
                 .toList();
-    }
-
-    /** Returns the unknowns of which the readings told nothing: nine tenths of their spread are left, or more. */
-    public List<Uncertain> untold() {
-        List<Uncertain> untold = new ArrayList<>();
-        for (int i = 0; i < unknowns.size(); i++) {
-            if (fitted.spread(i) > 1.0 - TOLD) {
-                untold.add(unknowns.get(i));
-            }
-        }
-        return untold;
     }
 
     /** Returns the readings that lie too far from what all others foretell to be there by chance. */

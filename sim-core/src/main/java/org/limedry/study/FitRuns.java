@@ -1,10 +1,12 @@
 package org.limedry.study;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ForkJoinPool;
-import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealVector;
 import org.limedry.simulation.Scenario;
 
 /** Makes the runs of a fit, several at once, and counts them. */
@@ -15,7 +17,14 @@ final class FitRuns {
     private final List<Uncertain> unknowns;
     private final List<Reading> readings;
     private final Fit.Runs runs;
-    private int made;
+    private final List<Run> made = new ArrayList<>();
+
+    /** A run: its unknowns and what it says of each reading. */
+    record Run(RealVector z, RealVector predicted) {
+        static Run of(double[] z, double[] predicted) {
+            return new Run(new ArrayRealVector(z), new ArrayRealVector(predicted));
+        }
+    }
 
     FitRuns(List<Uncertain> unknowns, List<Reading> readings, Fit.Runs runs) {
         this.unknowns = unknowns;
@@ -29,25 +38,32 @@ final class FitRuns {
 
     /** Returns the runs made so far. */
     int made() {
-        return made;
+        return made.size();
+    }
+
+    /** Returns the runs made so far that say something of every reading, in the order asked for. */
+    List<Run> whole() {
+        return made.stream().filter(run -> isWhole(run.predicted().toArray())).toList();
     }
 
     /** Returns what the run with these unknowns says of each reading; NaN where the solver gave up before. */
     double[] at(double[] z) {
-        made++;
-        return predicted(z);
+        double[] predicted = predicted(z);
+        made.add(Run.of(z, predicted));
+        return predicted;
     }
 
     /** Returns the same for many runs; in the order asked for, whatever the number of threads. */
     List<double[]> at(List<double[]> points) {
-        made += points.size();
         ForkJoinPool pool = new ForkJoinPool(runs.threads());
         try {
-            return pool.submit(() -> IntStream.range(0, points.size())
+            List<Run> fresh = pool.submit(() -> points.stream()
                             .parallel()
-                            .mapToObj(i -> predicted(points.get(i)))
+                            .map(z -> Run.of(z, predicted(z)))
                             .toList())
                     .join();
+            made.addAll(fresh);
+            return fresh.stream().map(run -> run.predicted().toArray()).toList();
         } finally {
             pool.shutdownNow();
         }

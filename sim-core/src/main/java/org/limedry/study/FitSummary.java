@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 
 /** Puts together what was found at the end of a walk. */
 final class FitSummary {
+    /** Share of its spread that an unknown must lose for the readings to have told something of it. */
+    private static final double TOLD = 0.1;
+
     private final List<Uncertain> unknowns;
     private final FitReadings readings;
     private final FitPoint found;
@@ -28,14 +32,24 @@ final class FitSummary {
             mean[k] = found.slopes().isFlat(k) ? 0.0 : mean[k]; // what was left out of the walk keeps its range
         }
         List<Residual> residuals = residuals(before);
+        Fitted fitted =
+                new Fitted(keys, new ArrayRealVector(mean), law.minimum().root());
         return new FitResult(
                 unknowns,
-                new Fitted(keys, new ArrayRealVector(mean), law.minimum().root()),
+                fitted,
+                untold(fitted),
                 offsets(),
                 channels(residuals),
                 residuals,
                 effort,
                 new LeaveOut(keys, readings.all(), law, mean));
+    }
+
+    private List<Uncertain> untold(Fitted fitted) {
+        return IntStream.range(0, unknowns.size())
+                .filter(k -> fitted.spread(k) > 1.0 - TOLD)
+                .mapToObj(unknowns::get)
+                .toList();
     }
 
     private Map<String, Double> offsets() {

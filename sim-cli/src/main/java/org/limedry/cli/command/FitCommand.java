@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.limedry.cli.fit.FitAnswer;
 import org.limedry.cli.fit.FitFiles;
 import org.limedry.cli.fit.FitFindings;
@@ -45,9 +44,6 @@ import picocli.CommandLine.Mixin;
 final class FitCommand implements Callable<Integer> {
     private static final double ONE_IN_TEN = 0.1;
     private static final double NINE_IN_TEN = 0.9;
-
-    /** Chances of one in ten ask for more members than those of one in five. */
-    private static final int MEMBERS = 32;
 
     @Mixin
     private Question question;
@@ -96,25 +92,23 @@ final class FitCommand implements Callable<Integer> {
         FittedFile learnt = FittedFile.undated(site.name(), fit.unknowns(), fit.fitted(), readings.until());
         Site after = site.knowing(known, Optional.of(learnt));
         Site before = site.knowing(Optional.empty(), Optional.empty());
-        Ensemble ensemble = Ensemble.over(after.uncertain(), Math.max(MEMBERS, question.members()));
-        boolean first = site.fitted().isEmpty();
-        List<EnsembleResult> results = question.run(
-                ensemble,
-                Stream.of(after, before)
-                        .limit(first ? 2 : 1)
-                        .<Function<Draw, Scenario>>map(job -> job::scenario)
-                        .toList(),
-                Simulation.Until.ALL_READY);
-        FittedFile.Issue now = issue(readings.until(), results.get(0));
+        EnsembleResult result = members(after);
+        FittedFile.Issue now = issue(readings.until(), result);
         FittedFile.Issue then =
-                site.fitted().map(FittedFile::issue).orElseGet(() -> issue(site.from(), results.get(1)));
+                site.fitted().map(FittedFile::issue).orElseGet(() -> issue(site.from(), members(before)));
         WhatMoved.Changes changes = changes(site, fit);
         List<FitFindings.Wide> wide = IntStream.range(0, now.coats().size())
-                .mapToObj(coat -> wide(results.get(0), coat))
+                .mapToObj(coat -> wide(result, coat))
                 .toList();
         FittedFile file = new FittedFile(
                 site.name(), fit.unknowns(), fit.fitted(), now, Optional.of(then), changes.steps(), changes.leftOut());
         return new FitFindings.Dates(file, wide);
+    }
+
+    private EnsembleResult members(Site site) {
+        Ensemble ensemble = Ensemble.over(site.uncertain(), Math.max(SiteFit.POINTS, question.members()));
+        return question.run(ensemble, List.of(site::scenario), Simulation.Until.ALL_READY)
+                .get(0);
     }
 
     private WhatMoved.Changes changes(Site site, FitResult fit) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.limedry.cli.odds.OddsAnswer;
 import org.limedry.cli.odds.OddsFiles;
 import org.limedry.cli.odds.OddsFindings;
@@ -14,6 +15,7 @@ import org.limedry.simulation.Simulation;
 import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
+import org.limedry.study.Fitted;
 import org.limedry.study.Uncertain;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,9 +67,7 @@ final class OddsCommand implements Callable<Integer> {
     }
 
     private OddsFindings findings(Site site) {
-        List<Uncertain> unknowns = site.uncertain().stream()
-                .filter(unknown -> !unknown.key().equals(Site.WEATHER_SHIFT))
-                .toList();
+        List<Uncertain> unknowns = unknowns(site);
         Optional<Uncertain> weather = site.otherWeather();
         List<Uncertain> drawn = new ArrayList<>(unknowns);
         weather.ifPresent(drawn::add);
@@ -88,6 +88,17 @@ final class OddsCommand implements Callable<Integer> {
                 weather.map(Uncertain::source).orElse(site.weatherName() + " does not reach around the run"),
                 seed,
                 OddsFindings.odds(scenario, unknowns, result));
+    }
+
+    /** Returns the unknowns one by one, those that were fitted too: what all of them leave open together cannot be ranked. */
+    private static List<Uncertain> unknowns(Site site) {
+        Stream<Uncertain> fitted = site.fitted().stream().flatMap(file -> file.unknowns().stream());
+        Stream<Uncertain> others =
+                site.uncertain().stream().filter(unknown -> !unknown.key().equals(Fitted.LEFT_OPEN));
+        return Stream.concat(fitted, others)
+                .filter(unknown -> !unknown.key().equals(Site.WEATHER_SHIFT))
+                .distinct()
+                .toList();
     }
 
     private EnsembleResult run(Site site, Ensemble ensemble) {

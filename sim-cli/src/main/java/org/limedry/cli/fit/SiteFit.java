@@ -13,6 +13,9 @@ import org.limedry.study.ReadingErrors;
 
 /** Brings the unknowns of a site to its readings. */
 public final class SiteFit {
+    /** Points drawn from what is left open: as many as a fit has members, so that each has its own. */
+    public static final int POINTS = 32;
+
     private SiteFit() {}
 
     /**
@@ -27,7 +30,7 @@ public final class SiteFit {
         Site unlearnt = site.knowing(Optional.of(read.known()), Optional.empty());
         Site observed = unlearnt.lasting(days(site, readings)).orElse(unlearnt);
         Fit.Runs runs = new Fit.Runs(draw -> observed.scenario(draw).with(Accuracy.quick()), Simulation::run, threads);
-        return Fit.of(site.fittable(), readings.list(), ReadingErrors.of(read.error()), runs);
+        return Fit.of(site.fittable(), readings.list(), ReadingErrors.of(read.error()), runs, POINTS);
     }
 
     /** Returns the days from the first of the run to that of the last reading. */

@@ -87,6 +87,13 @@ public record FittedFile(
                         unknown.in(fitted.at(i, ONE_IN_TEN))));
     }
 
+    /** Returns what the readings left open of all unknowns together, as one unknown. */
+    Uncertain leftOpen() {
+        String basis = fitted.points().size() + " ways in which all of them may lie after the readings";
+        return new Uncertain(
+                Fitted.LEFT_OPEN, "what the readings left open", "", 0.0, 0.5, 1.0, false, "fitted", basis);
+    }
+
     /** Returns what does not hold any more since the site file says something else, each in a sentence. */
     List<String> outdated(String siteName, List<Uncertain> now) {
         List<String> all = new ArrayList<>();

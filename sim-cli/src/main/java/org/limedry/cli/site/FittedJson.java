@@ -14,7 +14,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.jspecify.annotations.Nullable;
 import org.limedry.cli.problem.InputProblem;
@@ -74,7 +73,7 @@ public final class FittedJson {
             Span before,
             Span now,
             double mean,
-            List<Double> root) {}
+            List<Double> leftOpen) {}
 
     /** Returns the text of the file. */
     public static String text(FittedFile file) {
@@ -129,9 +128,7 @@ public final class FittedJson {
                 new Span(unknown.low(), unknown.likely(), unknown.high()),
                 new Span(now.low(), now.likely(), now.high()),
                 file.fitted().mean(i),
-                IntStream.rangeClosed(0, i)
-                        .mapToObj(column -> file.fitted().root(i, column))
-                        .toList());
+                file.fitted().points().stream().map(point -> point[i]).toList());
     }
 
     /**
@@ -155,29 +152,32 @@ public final class FittedJson {
     }
 
     private static FittedFile file(Sheet sheet) {
-        int count = sheet.unknowns.size();
-        double[] mean = new double[count];
-        double[][] root = new double[count][count];
-        for (int i = 0; i < count; i++) {
-            mean[i] = sheet.unknowns.get(i).mean;
-            List<Double> row = sheet.unknowns.get(i).root;
-            if (row.size() != i + 1) {
-                throw new IllegalArgumentException(
-                        "unknowns[" + i + "].root has " + row.size() + " numbers in place of " + (i + 1));
-            }
-            for (int column = 0; column <= i; column++) {
-                root[i][column] = row.get(column);
-            }
-        }
+        double[] mean = sheet.unknowns.stream().mapToDouble(Unknown::mean).toArray();
         List<String> keys = sheet.unknowns.stream().map(Unknown::key).toList();
         return new FittedFile(
                 sheet.site,
                 sheet.unknowns.stream().map(FittedJson::uncertain).toList(),
-                new Fitted(keys, new ArrayRealVector(mean), new Array2DRowRealMatrix(root)),
+                new Fitted(keys, new ArrayRealVector(mean), points(sheet.unknowns)),
                 issue(sheet.issue),
                 Optional.ofNullable(sheet.before).map(FittedJson::issue),
                 changes(sheet.changes),
                 changes(sheet.readings));
+    }
+
+    private static List<double[]> points(List<Unknown> unknowns) {
+        int count = unknowns.isEmpty() ? 0 : unknowns.get(0).leftOpen.size();
+        for (int i = 0; i < unknowns.size(); i++) {
+            int own = unknowns.get(i).leftOpen.size();
+            if (own != count || own == 0) {
+                throw new IllegalArgumentException("unknowns[" + i + "].leftOpen has " + own
+                        + " numbers, that of unknowns[0] " + count + ": each must have as many, at least one");
+            }
+        }
+        return IntStream.range(0, count)
+                .mapToObj(point -> unknowns.stream()
+                        .mapToDouble(unknown -> unknown.leftOpen.get(point))
+                        .toArray())
+                .toList();
     }
 
     private static List<FittedFile.Change> changes(List<Moved> sheet) {

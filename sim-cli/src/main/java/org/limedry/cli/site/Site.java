@@ -71,12 +71,14 @@ public final class Site {
         this.assumptions = new Assumptions(parts, all).list();
     }
 
-    /** Returns the unknowns that move the dates most, and those of which readings told something. */
+    /** Returns the unknowns that move the dates most; those that were fitted, together as one. */
     private List<Uncertain> uncertain(List<Uncertain> varied) {
-        Set<String> learnt =
-                parts.fitted().map(file -> Set.copyOf(file.fitted().keys())).orElse(Set.of());
-        return Stream.concat(varied.stream(), fittable.stream().filter(unknown -> learnt.contains(unknown.key())))
-                .distinct()
+        Optional<FittedFile> drawn =
+                parts.fitted().filter(file -> !file.fitted().points().isEmpty());
+        Set<String> learnt = drawn.map(file -> Set.copyOf(file.fitted().keys())).orElse(Set.of());
+        return Stream.concat(
+                        drawn.map(FittedFile::leftOpen).stream(),
+                        varied.stream().filter(unknown -> !learnt.contains(unknown.key())))
                 .toList();
     }
 
@@ -243,7 +245,10 @@ public final class Site {
         return planned;
     }
 
-    /** Returns what nobody can know, at most twelve, those that move the dates most first. */
+    /**
+     * Returns what nobody can know, at most twelve, those that move the dates most first; after a fit what it left open, together
+     * as one, and those that were not fitted.
+     */
     public List<Uncertain> uncertain() {
         return uncertain;
     }

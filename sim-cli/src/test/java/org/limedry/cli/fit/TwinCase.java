@@ -38,7 +38,10 @@ import org.limedry.units.Units;
  * @param weeks what was said at the end of each week
  */
 record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
-    /** One room with soaked brick and a desiccant dehumidifier: some five weeks to dry. */
+    /**
+     * One room with a desiccant dehumidifier. The date asked for is that of the soaked north wall, some six weeks; the east wall is
+     * less wet and dries in one or two, and what the hand finds there tells of the north wall.
+     */
     static final String SITE = """
             site: Twin room (invented)
             place: {weather: valentia-2017, shelter: sheltered}
@@ -46,18 +49,20 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
             until: 2027-03-31
             rooms:
               room:
-                size: {lengthM: 4.0, widthM: 3.5, heightM: 2.4}
+                size: {lengthM: 5.0, widthM: 4.0, heightM: 2.4}
                 floor: flags
                 openings:
                   - {name: door, widthM: 0.9, heightM: 2.0, facing: N, open: "Mon-Fri 09:00-12:00"}
                 walls:
                   north: {areaM2: 9.0, background: old brick, thicknessMm: 340, wetness: soaked}
+                  east: {areaM2: 9.0, background: old brick, thicknessMm: 340, wetness: wet}
                 plant:
-                  - {kind: dehumidifier, type: desiccant, litresPerDayRated: 10, ratedAt: 20C60, on: always}
+                  - {kind: dehumidifier, type: desiccant, litresPerDayRated: 14, ratedAt: 20C60, on: always}
             mixes:
               base: {lime: quicklime, limeParts: 1, sandParts: 3, sand: damp}
             coats:
               - {wall: north, mix: base, thicknessMm: 12, laid: 2026-10-19}
+              - {wall: east, mix: base, thicknessMm: 12, laid: 2026-10-19}
             readyRule: green-hard
             """;
 
@@ -68,6 +73,9 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
                 - {file: room.csv, room: room}
               diary: diary.csv
             """;
+
+    /** Its coat, counted from 0. */
+    private static final int NORTH = 0;
 
     private static final LocalDate FIRST_SUNDAY = LocalDate.of(2026, 10, 25);
     private static final double ONE_IN_TEN = 0.1;
@@ -121,7 +129,7 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
             twin.writeDiary(folder.resolve("diary.csv"), sunday);
             said.add(week(site(folder, "read.yaml", SITE + READINGS), truth, members));
         }
-        return new TwinCase(seed, twin.ready(0), said);
+        return new TwinCase(seed, twin.ready(NORTH), said);
     }
 
     private static Week week(Site site, Draw truth, int members) {
@@ -137,7 +145,7 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
                         1,
                         (done, total) -> {});
         List<Optional<Instant>> dates = result.members().stream()
-                .map(member -> member.coats().get(0).ready())
+                .map(member -> member.coats().get(NORTH).ready())
                 .toList();
         Map<String, Boolean> told = new HashMap<>();
         for (Uncertain unknown : fit.unknowns()) {
@@ -148,7 +156,7 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
             }
         }
         return new Week(
-                result.coats().get(0).byHand(),
+                result.coats().get(NORTH).byHand(),
                 fit.isConverged() && fit.unexplained().isEmpty(),
                 ReadyRange.quantile(dates, ONE_IN_TEN),
                 ReadyRange.quantile(dates, NINE_IN_TEN),

@@ -75,7 +75,7 @@ final class TwinReport {
                         + open(week).size() + " inside");
             }
             if (week > 0 && !(medianWidthDays(week) < medianWidthDays(week - 1))) {
-                broken.add("week " + (week + 1) + ": " + medianWidthDays(week) + " days wide");
+                broken.add(String.format(Locale.ROOT, "week %d: %.1f days wide", week + 1, medianWidthDays(week)));
             }
         }
         return broken;
