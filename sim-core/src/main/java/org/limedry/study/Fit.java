@@ -111,12 +111,10 @@ public final class Fit {
         FitResult.Ending ending = search.isConverged() ? FitResult.Ending.CONVERGED : FitResult.Ending.STOPPED;
         FitSummary summary = new FitSummary(unknowns, used, found);
         FitResult result = summary.result(before, new FitResult.Effort(ending, runs.made(), search.steps()));
-        return points > 0 && result.isConverged() && result.unexplained().isEmpty()
-                ? drawn(result, new FitDraws(unknowns, runs, used, found).points(points))
-                : result;
-    }
-
-    private FitResult drawn(FitResult result, List<double[]> points) {
-        return result.with(result.fitted().with(points), runs.made());
+        if (points == 0 || !result.isConverged() || !result.unexplained().isEmpty()) {
+            return result;
+        }
+        List<double[]> drawn = new FitDraws(unknowns, runs, used, found).points(points);
+        return result.with(result.fitted().with(drawn), runs.made());
     }
 }

@@ -48,6 +48,7 @@ final class FitDraws {
     private final FitRuns runs;
     private final FitReadings readings;
     private final FitPoint found;
+    private final double[] middle;
     private final int[] told;
     private final RealMatrix root;
 
@@ -56,6 +57,7 @@ final class FitDraws {
         this.runs = runs;
         this.readings = readings;
         this.found = found;
+        this.middle = found.z();
         this.told = told(found, unknowns.size());
         this.root = new FitLaw(readings, found).minimum().root().getSubMatrix(told, told);
     }
@@ -85,7 +87,7 @@ final class FitDraws {
 
     /** Returns all runs made, in coordinates. */
     private List<FitSurface.Sample> samples() {
-        double least = readings.cost(found.predicted(), found.z());
+        double least = readings.cost(found.predicted(), middle);
         return runs.whole().stream()
                 .map(run -> new FitSurface.Sample(coordinates(run.z()), run.predicted(), cost(run) - least))
                 .toList();
@@ -98,7 +100,7 @@ final class FitDraws {
     private RealVector coordinates(RealVector z) {
         RealVector off = new ArrayRealVector(told.length);
         for (int i = 0; i < told.length; i++) {
-            off.setEntry(i, z.getEntry(told[i]) - found.z()[told[i]]);
+            off.setEntry(i, z.getEntry(told[i]) - middle[told[i]]);
         }
         MatrixUtils.solveLowerTriangularSystem(root, off);
         return off;
@@ -109,7 +111,7 @@ final class FitDraws {
         double[] z = new double[unknowns.size()];
         RealVector off = root.operate(new ArrayRealVector(at, false));
         for (int i = 0; i < told.length; i++) {
-            z[told[i]] = found.z()[told[i]] + off.getEntry(i);
+            z[told[i]] = middle[told[i]] + off.getEntry(i);
         }
         return z;
     }

@@ -32,10 +32,6 @@ final class FitRuns {
         this.runs = runs;
     }
 
-    int unknowns() {
-        return unknowns.size();
-    }
-
     /** Returns the runs made so far. */
     int made() {
         return made.size();

@@ -94,7 +94,7 @@ public final class Fitted {
     }
 
     /** Returns an entry of the lower triangle. */
-    public double root(int row, int column) {
+    double root(int row, int column) {
         return root.getEntry(row, column);
     }
 

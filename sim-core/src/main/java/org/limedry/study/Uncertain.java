@@ -37,6 +37,18 @@ public record Uncertain(
         }
     }
 
+    /**
+     * Returns something that is told by its place alone, from 0 to 1: which of several ways it is.
+     *
+     * @param key short name, unique on a site; not blank
+     * @param words what the report calls it; not blank
+     * @param status how the ways were obtained
+     * @param source which ways there are, as printed
+     */
+    public static Uncertain byPlace(String key, String words, String status, String source) {
+        return new Uncertain(key, words, "", 0.0, 0.5, 1.0, false, status, source);
+    }
+
     /** Returns the value in this draw. */
     public double in(Draw draw) {
         double u = draw.quantile(key);

@@ -78,9 +78,7 @@ final class AiringRuns {
                 .max(Instant::compareTo)
                 .orElseThrow(() -> question.refused("SITE: must have a coat in a room, had none"));
         Site whole = reaching(file, last);
-        EnsembleResult told = question.run(
-                        question.ensemble(whole), List.of(whole::scenario), Simulation.Until.ALL_READY)
-                .get(0);
+        EnsembleResult told = question.untilReady(question.ensemble(whole), whole::scenario);
         String name = asked.room()
                 .or(() -> AiredRoom.longestWaiting(scenario, told.likely()))
                 .orElseThrow();

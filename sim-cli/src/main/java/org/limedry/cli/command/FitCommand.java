@@ -107,8 +107,7 @@ final class FitCommand implements Callable<Integer> {
 
     private EnsembleResult members(Site site) {
         Ensemble ensemble = Ensemble.over(site.uncertain(), Math.max(SiteFit.POINTS, question.members()));
-        return question.run(ensemble, List.of(site::scenario), Simulation.Until.ALL_READY)
-                .get(0);
+        return question.untilReady(ensemble, site::scenario);
     }
 
     private WhatMoved.Changes changes(Site site, FitResult fit) {

@@ -8,7 +8,6 @@ import org.limedry.cli.handover.HandoverAnswer;
 import org.limedry.cli.handover.HandoverFiles;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.site.Site;
-import org.limedry.simulation.Simulation;
 import org.limedry.study.CareRecord;
 import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
@@ -57,8 +56,7 @@ final class HandoverCommand implements Callable<Integer> {
             throw question.refused("coats: must be at least one to hand over, was none");
         }
         Ensemble ensemble = question.ensemble(site);
-        EnsembleResult result = question.run(ensemble, List.of(site::scenario), Simulation.Until.ALL_READY)
-                .get(0);
+        EnsembleResult result = question.untilReady(ensemble, site::scenario);
         Handover handover = Handover.of(site, result, limits);
         question.tell(
                 HandoverAnswer.lines(handover),

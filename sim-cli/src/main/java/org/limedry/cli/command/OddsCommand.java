@@ -11,7 +11,6 @@ import org.limedry.cli.odds.OddsFiles;
 import org.limedry.cli.odds.OddsFindings;
 import org.limedry.cli.site.Site;
 import org.limedry.simulation.Scenario;
-import org.limedry.simulation.Simulation;
 import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
@@ -75,8 +74,9 @@ final class OddsCommand implements Callable<Integer> {
             throw question.refused(
                     "everything in this file is known: there are no odds, only the dates of limedry run");
         }
-        EnsembleResult result = run(site, Ensemble.over(drawn, runs, seed));
-        EnsembleResult byWeather = weather.map(one -> run(site, Ensemble.over(List.of(one), WEATHER_RUNS, seed)))
+        EnsembleResult result = question.untilReady(Ensemble.over(drawn, runs, seed), site::scenario);
+        EnsembleResult byWeather = weather.map(
+                        one -> question.untilReady(Ensemble.over(List.of(one), WEATHER_RUNS, seed), site::scenario))
                 .orElseGet(() -> new EnsembleResult(result.likely(), List.of(), List.of()));
         Scenario scenario = site.scenario(Draw.likely());
         return new OddsFindings(
@@ -99,10 +99,5 @@ final class OddsCommand implements Callable<Integer> {
                 .filter(unknown -> !unknown.key().equals(Site.WEATHER_SHIFT))
                 .distinct()
                 .toList();
-    }
-
-    private EnsembleResult run(Site site, Ensemble ensemble) {
-        return question.run(ensemble, List.of(site::scenario), Simulation.Until.ALL_READY)
-                .get(0);
     }
 }

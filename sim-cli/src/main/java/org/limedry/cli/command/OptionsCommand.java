@@ -95,8 +95,7 @@ final class OptionsCommand implements Callable<Integer> {
 
     private OptionsFindings findings(Site site, Scenario scenario, Optional<Integer> moved) {
         Ensemble ensemble = question.ensemble(site);
-        EnsembleResult base = question.run(ensemble, List.of(site::scenario), Simulation.Until.ALL_READY)
-                .get(0);
+        EnsembleResult base = question.untilReady(ensemble, site::scenario);
         List<SiteMeasure> measures = site.measures().isEmpty() ? usual(site, scenario, base.likely()) : site.measures();
         List<Function<Draw, Scenario>> ways = new ArrayList<>();
         measures.forEach(one -> ways.add(draw -> one.measure().on(site.scenario(draw))));

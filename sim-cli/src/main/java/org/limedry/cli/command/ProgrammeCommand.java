@@ -42,8 +42,7 @@ final class ProgrammeCommand implements Callable<Integer> {
         Site file = question.site();
         Site site = Job.longest(file, 0).orElse(file);
         Ensemble ensemble = question.ensemble(site);
-        EnsembleResult result = question.run(ensemble, List.of(site::programme), Simulation.Until.ALL_READY)
-                .get(0);
+        EnsembleResult result = question.untilReady(ensemble, site::programme);
         Job job = Job.of(site, result);
         ProgrammeAnswer answer = new ProgrammeAnswer(
                 job,

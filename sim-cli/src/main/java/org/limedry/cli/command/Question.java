@@ -108,6 +108,16 @@ final class Question {
     }
 
     /**
+     * Runs one way of doing a job until every coat is ready, on the quick grid, on all cores.
+     *
+     * @param ensemble the members
+     * @param way makes the scenario of a draw
+     */
+    EnsembleResult untilReady(Ensemble ensemble, Function<Draw, Scenario> way) {
+        return run(ensemble, List.of(way), Simulation.Until.ALL_READY).get(0);
+    }
+
+    /**
      * Writes the files, if the user named a folder, and prints the answer.
      *
      * @param answer lines of any length

@@ -90,8 +90,7 @@ public record FittedFile(
     /** Returns what the readings left open of all unknowns together, as one unknown. */
     Uncertain leftOpen() {
         String basis = fitted.points().size() + " ways in which all of them may lie after the readings";
-        return new Uncertain(
-                Fitted.LEFT_OPEN, "what the readings left open", "", 0.0, 0.5, 1.0, false, "fitted", basis);
+        return Uncertain.byPlace(Fitted.LEFT_OPEN, "what the readings left open", "fitted", basis);
     }
 
     /** Returns what does not hold any more since the site file says something else, each in a sentence. */

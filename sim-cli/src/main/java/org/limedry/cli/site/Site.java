@@ -308,8 +308,7 @@ public final class Site {
         String basis = ownYears
                 ? "one of the " + years + " years of " + weatherName()
                 : "blocks of 5 days of " + weatherName() + " from within 21 days of the same date";
-        return Optional.of(new Uncertain(
-                OTHER_WEATHER, "weather that might have been", "", 0.0, 0.5, 1.0, false, "resampled", basis));
+        return Optional.of(Uncertain.byPlace(OTHER_WEATHER, "weather that might have been", "resampled", basis));
     }
 
     /** Returns the measures of the file, in its order; empty if it has none. */
