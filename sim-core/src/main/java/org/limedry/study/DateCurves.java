@@ -7,7 +7,7 @@ import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 
 /** A sum of curves, one for each unknown, through the dates of members by least squares. */
 final class DateCurves {
-    /** Members for each coefficient below which curves become straight lines, and below which there are none. */
+    /** Members that lie apart for each coefficient, below which curves become straight lines, and below which there are none. */
     private static final int MEMBERS_PER_COEFFICIENT = 2;
 
     private static final int LARGEST_DEGREE = 2;
@@ -32,7 +32,13 @@ final class DateCurves {
      * @param days date of each member, days
      */
     static DateCurves through(List<Draw> draws, List<Uncertain> unknowns, double[] days) {
-        int fits = (days.length / MEMBERS_PER_COEFFICIENT - 1) / Math.max(1, unknowns.size());
+        long apart = draws.stream()
+                .map(draw -> unknowns.stream()
+                        .map(unknown -> draw.quantile(unknown.key()))
+                        .toList())
+                .distinct()
+                .count();
+        int fits = ((int) apart / MEMBERS_PER_COEFFICIENT - 1) / Math.max(1, unknowns.size());
         int degree = Math.min(LARGEST_DEGREE, fits);
         if (degree < 1 || unknowns.isEmpty() || !(StatUtils.variance(days) > 0.0)) {
             return none();

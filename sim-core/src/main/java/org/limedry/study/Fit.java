@@ -10,7 +10,7 @@ import org.limedry.units.Check;
  * Brings the unknowns of a site to readings: regularised least squares.
  *
  * <p>Minimises {@code sum((reading - run - offset) / sigma)^2 + sum(offset / its sigma)^2 + sum(z^2)} over the unknowns z
- * and one offset for each logger and quantity; what is left open is the inverse of half the second derivative at the
+ * and one offset for each logger and quantity, and for hand tests the law of {@link HandLaw} in place of the square; what is left open is the inverse of half the second derivative at the
  * minimum, with straight laws. The last sum is what was believed before; an unknown of which the readings tell next to
  * nothing at the likely values keeps its range and costs no further runs, though readings that only touch it far from there
  * could have told something.
@@ -28,9 +28,8 @@ import org.limedry.units.Check;
  * {@link FitResult#runs()}; points cost some hundred more. <b>Source:</b> maximum a posteriori estimate with Laplace's
  * approximation, Tarantola 2005, Inverse problem theory, sections 3.2 and 6.22, FROM MEMORY. <b>Valid:</b> without points, runs
  * that bend little within what is left open: walls that dry bend more, and a range of ready dates needs points ({@link FitDraws}).
- * <b>Accuracy:</b> COMPUTED, 20 twin experiments on the demo site (11 unknowns, 28 days of hourly readings, errors with and
- * without memory): 27 to 53 runs, and of the unknowns that were told something the middle four fifths held 80 %. An ensemble
- * smoother would need no slopes but some hundred runs for the same.
+ * <b>Accuracy:</b> COMPUTED, twin experiments with known truths: docs/fit-twins.md. On the demo site (11 unknowns, 28 days of hourly
+ * readings) it took 27 to 53 runs; an ensemble smoother would need no slopes but some hundred.
  */
 public final class Fit {
     private final List<Uncertain> unknowns;

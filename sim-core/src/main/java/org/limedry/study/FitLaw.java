@@ -10,11 +10,17 @@ import org.apache.commons.math3.linear.RealVector;
 
 /**
  * The readings as a straight law of the unknowns about one run, with what is believed of the unknowns: a quadratic whose minimum
- * costs no run. Hand tests count on the wrong side of the ready rule only.
+ * costs no run. A hand test ({@link HandLaw}) is no square: it is one about the place in question, as Newton's rule has it.
  */
 final class FitLaw {
-    /** Rounds of asking which hand tests count: each round answers for the minimum of the one before. */
-    private static final int MOST_ROUNDS = 10;
+    /** Rounds of asking how hard hand tests pull: each round answers for the minimum of the one before. */
+    private static final int MOST_ROUNDS = 20;
+
+    /** A hand test that moves by less, in errors of the hand, pulls as before. */
+    private static final double SAME_SIGMA = 1e-4;
+
+    /** A hand test that tells less says what everybody knew. */
+    private static final double LEAST_INFORMATION = 1e-100;
 
     /** Below this a share is rounding. */
     private static final double LEAST_SHARE = 1e-12;
@@ -98,37 +104,44 @@ final class FitLaw {
     }
 
     private Minimum minimum(boolean[] kept, double damping) {
-        boolean[] used = counting(kept, new double[z.length]);
-        Minimum minimum = solved(used, damping);
+        double[] there = above;
+        Minimum minimum = solved(kept, there, damping);
         for (int round = 1; round < MOST_ROUNDS; round++) {
-            boolean[] then = counting(kept, minimum.step().toArray());
-            if (Arrays.equals(then, used)) {
+            double[] then = after(minimum.step());
+            if (isClose(there, then)) {
                 return minimum;
             }
-            used = then;
-            minimum = solved(used, damping);
+            there = then;
+            minimum = solved(kept, there, damping);
         }
         return minimum;
     }
 
-    private boolean[] counting(boolean[] kept, double[] step) {
+    /** Returns how far each reading lies above the run after a step. */
+    private double[] after(RealVector step) {
         double[] there = above.clone();
         for (int i = 0; i < there.length; i++) {
-            for (int k = 0; k < step.length; k++) {
-                there[i] += slopes[k][i] * step[k];
+            for (int k = 0; k < z.length; k++) {
+                there[i] += slopes[k][i] * step.getEntry(k);
             }
         }
-        boolean[] counting = readings.used(there);
-        for (int i = 0; i < counting.length; i++) {
-            counting[i] &= kept[i];
-        }
-        return counting;
+        return there;
     }
 
-    private Minimum solved(boolean[] used, double damping) {
-        RealMatrix columns = whiteColumns(used);
-        RealMatrix information = columns.transpose().multiply(columns);
-        RealVector pull = columns.preMultiply(new ArrayRealVector(readings.whiten(above, used), false));
+    /** Tells whether hand tests pull in both places as much; all other readings do anyway. */
+    private boolean isClose(double[] one, double[] other) {
+        for (int i = 0; i < one.length; i++) {
+            if (readings.reading(i) instanceof Reading.ByHand && Math.abs(one[i] - other[i]) > SAME_SIGMA) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Minimum solved(boolean[] kept, double[] there, double damping) {
+        Rows rows = rows(kept, there);
+        RealMatrix information = rows.columns().transpose().multiply(rows.columns());
+        RealVector pull = rows.columns().preMultiply(rows.values());
         RealMatrix damped = information.copy();
         for (int k = 0; k < z.length; k++) {
             information.addToEntry(k, k, 1.0);
@@ -138,17 +151,40 @@ final class FitLaw {
         return new Minimum(new CholeskyDecomposition(damped).getSolver().solve(back), information);
     }
 
-    private RealMatrix whiteColumns(boolean[] used) {
+    /** Readings as squares about a place, made independent: how far each is off at the point, and how that moves with z. */
+    private record Rows(boolean[] used, RealVector values, RealMatrix columns) {}
+
+    private Rows rows(boolean[] kept, double[] there) {
+        boolean[] used = readings.used(above);
+        double[] values = above.clone();
+        double[] weights = new double[above.length];
+        for (int i = 0; i < weights.length; i++) {
+            used[i] &= kept[i];
+            weights[i] = 1.0;
+            if (used[i] && readings.reading(i) instanceof Reading.ByHand hand) {
+                double side = FitReadings.onItsSide(hand, there[i]);
+                double toIts = FitReadings.onItsSide(hand, 1.0);
+                double information = HandLaw.information(side);
+                weights[i] = Math.sqrt(information);
+                values[i] = information > LEAST_INFORMATION
+                        ? weights[i] * (above[i] - there[i]) - toIts * HandLaw.pull(side) / weights[i]
+                        : 0.0;
+            }
+        }
         RealMatrix columns = new Array2DRowRealMatrix(above.length, z.length);
         for (int k = 0; k < z.length; k++) {
-            columns.setColumn(k, readings.whiten(slopes[k], used));
+            double[] column = slopes[k].clone();
+            for (int i = 0; i < column.length; i++) {
+                column[i] *= weights[i];
+            }
+            columns.setColumn(k, readings.whiten(column, used));
         }
-        return columns;
+        return new Rows(used, new ArrayRealVector(readings.whiten(values, used), false), columns);
     }
 
     /**
      * Returns what the readings could tell of an unknown if all others were known: its spread would be one over the root of one
-     * plus this. Hand tests count on both sides.
+     * plus this. Hand tests count like readings, which is the most they can tell.
      */
     double information(int unknown) {
         double sum = 0.0;
@@ -163,11 +199,11 @@ final class FitLaw {
      * that had no say, near 0 for one that the fit had to follow. One minus its leverage in the words of regression.
      */
     double[] shareLeft() {
-        boolean[] used = readings.used(above);
-        RealMatrix columns = whiteColumns(used);
-        RealMatrix covariance = MatrixUtils.inverse(solved(used, 0.0).information());
+        Rows rows = rows(all(), above);
+        RealMatrix columns = rows.columns();
+        RealMatrix covariance = MatrixUtils.inverse(solved(all(), above, 0.0).information());
         for (int k = 0; k < z.length; k++) {
-            columns.setColumn(k, readings.whiten(columns.getColumn(k), used));
+            columns.setColumn(k, readings.whiten(columns.getColumn(k), rows.used()));
         }
         double[] left = new double[above.length];
         Arrays.fill(left, 1.0);

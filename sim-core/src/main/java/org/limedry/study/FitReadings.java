@@ -16,6 +16,7 @@ final class FitReadings {
     private final List<Reading> readings;
     private final ReadingErrors errors;
     private final List<Group> groups;
+    private final double[] sigmas;
     private final double[] factors;
 
     /** The readings of a channel by their place in the list, in time order, and how far they are wrong together. */
@@ -29,9 +30,18 @@ final class FitReadings {
         this.readings = List.copyOf(readings);
         this.errors = errors;
         this.groups = List.copyOf(groups);
+        this.sigmas = new double[readings.size()];
         this.factors = new double[readings.size()];
-        groups.forEach(group ->
-                group.rows().forEach(row -> factors[row] = group.together().factor()));
+        for (Group group : groups) {
+            double level = group.rows().stream()
+                    .mapToDouble(row -> readings.get(row).measured())
+                    .average()
+                    .orElseThrow();
+            for (int row : group.rows()) {
+                sigmas[row] = errors.sigma(readings.get(row), level);
+                factors[row] = group.together().factor();
+            }
+        }
     }
 
     static FitReadings of(List<Reading> readings, ReadingErrors errors) {
@@ -92,7 +102,7 @@ final class FitReadings {
 
     /** Returns the error of a reading as given, in its own unit. */
     double sigma(int row) {
-        return errors.sigma(readings.get(row));
+        return sigmas[row];
     }
 
     /** Returns the error of a reading as used, in its own unit. */
@@ -109,18 +119,24 @@ final class FitReadings {
         return above;
     }
 
-    /** Tells whether a reading that far above the run counts: a hand test only on the wrong side of the ready rule. */
-    static boolean counts(Reading reading, double above) {
-        if (reading instanceof Reading.ByHand hand) {
-            return hand.test().result().passes() ? above > 0.0 : above < 0.0;
-        }
-        return true;
+    /** Returns how far on the side that the hand found a coat lies, in errors of the hand. */
+    static double onItsSide(Reading.ByHand hand, double above) {
+        return hand.test().result().passes() ? -above : above;
+    }
+
+    /** Tells whether a run differs from a reading that far above it: from a hand test only on the wrong side of the ready rule. */
+    static boolean differs(Reading reading, double above) {
+        return !(reading instanceof Reading.ByHand hand) || onItsSide(hand, above) < 0.0;
     }
 
     /** Returns the sigma of the offset of a group over that of one of its readings as used; 0 if it has none. */
     double offsetWeight(Group group) {
-        int first = group.rows().get(0);
-        return errors.offsetSigma(readings.get(first)) / usedSigma(first);
+        return offsetSigma(group) / usedSigma(group.rows().get(0));
+    }
+
+    /** Returns the sigma of the offset of a group, in the unit of its readings; 0 if it has none. */
+    double offsetSigma(Group group) {
+        return errors.offsetSigma(readings.get(group.rows().get(0)));
     }
 
     /** Makes the covariance of the rows that are in use the unit matrix: takes a share of its mean off each channel. */
@@ -154,14 +170,14 @@ final class FitReadings {
                 .toList();
     }
 
-    /** Returns how far each reading lies above the run, offsets taken off, in sigma as given; 0 where it does not count. */
+    /** Returns how far each reading lies above the run, offsets taken off, in sigma as given; 0 of a hand test on its side. */
     private double[] leftOver(double[] predicted) {
         List<Double> offsets = offsets(predicted);
         double[] left = new double[size()];
         for (int i = 0; i < groups.size(); i++) {
             for (int row : groups.get(i).rows()) {
                 double above = (readings.get(row).measured() - offsets.get(i) - predicted[row]) / sigma(row);
-                left[row] = counts(readings.get(row), above) ? above : 0.0;
+                left[row] = differs(readings.get(row), above) ? above : 0.0;
             }
         }
         return left;
@@ -171,7 +187,7 @@ final class FitReadings {
     boolean[] used(double[] above) {
         boolean[] used = new boolean[above.length];
         for (int i = 0; i < used.length; i++) {
-            used[i] = Double.isFinite(above[i]) && counts(readings.get(i), above[i]);
+            used[i] = Double.isFinite(above[i]);
         }
         return used;
     }
@@ -179,7 +195,13 @@ final class FitReadings {
     /** Returns twice the negative logarithm of how likely a run and its unknowns are, apart from a constant. */
     double cost(double[] predicted, double[] z) {
         double[] above = above(predicted);
-        return square(whiten(above, used(above))) + square(z);
+        boolean[] used = used(above);
+        for (int i = 0; i < above.length; i++) {
+            if (used[i] && readings.get(i) instanceof Reading.ByHand hand) {
+                above[i] = Math.sqrt(HandLaw.cost(onItsSide(hand, above[i])));
+            }
+        }
+        return square(whiten(above, used)) + square(z);
     }
 
     private static int count(Group group, boolean[] used) {

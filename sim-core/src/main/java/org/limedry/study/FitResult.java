@@ -13,7 +13,8 @@ import java.util.function.Predicate;
  *
  * @param unknowns the unknowns, in the order of {@link Fitted#keys()}
  * @param fitted where they lie now
- * @param untold those of which the readings told nothing: nine tenths of their spread are left, or more
+ * @param untold those of which the readings told nothing: about the likely values nine tenths of their spread are left or more, and
+ *     eight tenths over the points, if there are any
  * @param offsets what each logger reads too much: "celsius.NAME" in K, "humidity.NAME" as a fraction
  * @param channels how well each kind of reading is met before and after
  * @param residuals one entry for each reading, in the order given
@@ -32,8 +33,11 @@ public record FitResult(
     /** Root mean square misfit, in sigma, above which the model does not explain the readings. */
     public static final double BAD_SIGMA = 2.0;
 
-    /** Sigmas beyond which a reading is wild: one of 16 000 lies there by chance. */
+    /** Sigmas beyond which a reading is wild, and an offset none: one of 16 000 lies there by chance. */
     public static final double WILD_SIGMA = 4.0;
+
+    /** Share of its spread that an unknown must lose over the points: that of 32 points is told to an eighth. */
+    private static final double TOLD_BY_POINTS = 0.2;
 
     public FitResult {
         unknowns = List.copyOf(unknowns);
@@ -71,14 +75,29 @@ public record FitResult(
      * @param after the same in the fitted run, offsets taken off, sigma as given
      * @param lagCorrelation correlation of neighbouring readings in what the first fit left over; 0 where it cannot be told
      * @param errorFactor factor by which the errors were taken wider in the fit, because readings are wrong together; at least 1
+     * @param offsetSigmas what the readings have too much, in errors of an offset; 0 where none is shared
      */
     public record Channel(
-            String name, int readings, double before, double after, double lagCorrelation, double errorFactor) {}
+            String name,
+            int readings,
+            double before,
+            double after,
+            double lagCorrelation,
+            double errorFactor,
+            double offsetSigmas) {
+        /** Tells whether the offset is larger than a logger can have: something else is wrong with it. */
+        public boolean isFarOff() {
+            return Math.abs(offsetSigmas) > WILD_SIGMA;
+        }
+    }
 
-    /** Returns the same with points drawn from what is left open. */
+    /** Returns the same with points drawn from what is left open; they too tell of which unknowns something was told. */
     FitResult with(Fitted drawn, int runs) {
         Effort all = new Effort(effort.ending(), runs, effort.steps());
-        return new FitResult(unknowns, drawn, untold, offsets, channels, residuals, all, leaveOut);
+        List<Uncertain> still = untold.stream()
+                .filter(unknown -> drawn.spread(unknowns.indexOf(unknown)) > 1.0 - TOLD_BY_POINTS)
+                .toList();
+        return new FitResult(unknowns, drawn, still, offsets, channels, residuals, all, leaveOut);
     }
 
     /** Returns how the fit ended. */
@@ -99,7 +118,7 @@ public record FitResult(
     /** Returns the channels that the fitted model does not explain; with any of them its dates are worth nothing. */
     public List<Channel> unexplained() {
         return channels.stream()
-                .filter(channel -> !(channel.after() <= BAD_SIGMA))
+                .filter(channel -> !(channel.after() <= BAD_SIGMA) || channel.isFarOff())
                 .toList();
     }
 

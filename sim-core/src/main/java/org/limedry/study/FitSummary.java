@@ -85,8 +85,10 @@ final class FitSummary {
     }
 
     private List<FitResult.Channel> channels(List<Residual> residuals) {
-        return readings.groups().stream()
-                .map(group -> {
+        List<Double> offsets = readings.offsets(found.predicted());
+        return IntStream.range(0, offsets.size())
+                .mapToObj(i -> {
+                    FitReadings.Group group = readings.groups().get(i);
                     List<Residual> own =
                             group.rows().stream().map(residuals::get).toList();
                     return new FitResult.Channel(
@@ -95,7 +97,8 @@ final class FitSummary {
                             rms(own.stream().mapToDouble(Residual::sigmasBefore).toArray()),
                             rms(own.stream().mapToDouble(Residual::sigmasAfter).toArray()),
                             group.together().lagCorrelation(),
-                            group.together().factor());
+                            group.together().factor(),
+                            offsets.get(i) == 0.0 ? 0.0 : offsets.get(i) / readings.offsetSigma(group));
                 })
                 .toList();
     }

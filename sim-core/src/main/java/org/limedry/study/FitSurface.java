@@ -31,12 +31,12 @@ final class FitSurface {
     /** For each reading in its column: what stands before one, before each coordinate and before each product. */
     private final RealMatrix laws;
 
-    private final List<HandLaw> hands;
+    private final List<ByHand> hands;
 
     /** Sum of squares of loggers and buckets: terms^T square terms. */
     private final RealMatrix square;
 
-    private record HandLaw(Reading reading, double sigma, RealVector law) {}
+    private record ByHand(Reading.ByHand reading, double sigma, RealVector law) {}
 
     /**
      * A run in coordinates.
@@ -92,10 +92,11 @@ final class FitSurface {
         return terms;
     }
 
-    private List<HandLaw> hands() {
+    private List<ByHand> hands() {
         return IntStream.range(0, readings.size())
                 .filter(row -> readings.reading(row) instanceof Reading.ByHand)
-                .mapToObj(row -> new HandLaw(readings.reading(row), readings.usedSigma(row), laws.getColumnVector(row)))
+                .mapToObj(row -> new ByHand(
+                        (Reading.ByHand) readings.reading(row), readings.usedSigma(row), laws.getColumnVector(row)))
                 .toList();
     }
 
@@ -116,13 +117,13 @@ final class FitSurface {
         return columns.transpose().multiply(columns);
     }
 
-    /** Returns the sum of squares of the readings alone; of a hand test on the wrong side of the rule only. */
+    /** Returns what the readings alone cost, see {@link FitReadings#cost}. */
     double cost(double[] at) {
         RealVector terms = new ArrayRealVector(terms(at), false);
         double sum = terms.dotProduct(square.operate(terms));
-        for (HandLaw hand : hands) {
+        for (ByHand hand : hands) {
             double above = (hand.reading().measured() - hand.law().dotProduct(terms)) / hand.sigma();
-            sum += FitReadings.counts(hand.reading(), above) ? above * above : 0.0;
+            sum += HandLaw.cost(FitReadings.onItsSide(hand.reading(), above));
         }
         return sum;
     }

@@ -16,7 +16,7 @@ import org.limedry.units.Check;
  *
  * <p>Each unknown is told by {@code z = invNormal(quantile)}, which before any reading is normal with mean 0 and spread 1. After
  * them it is normal with this mean and with {@code root root^T} as covariance; or, where points were drawn from what is left
- * open, one of the points, and mean and root tell the same shortly: where it most likely is, and how far the points lie from there.
+ * open, one of the points, and mean and root tell the same shortly: where it most likely is, and how far the points lie apart.
  */
 public final class Fitted {
     /** Key by which a draw picks one of the points: as a quantile of their order, which means nothing. */
@@ -54,7 +54,7 @@ public final class Fitted {
      * @param points z in the order of the keys; at least one point
      */
     public Fitted(List<String> keys, RealVector mean, List<double[]> points) {
-        this(keys, mean, rootOf(mean, points), points);
+        this(keys, mean, rootOf(points), points);
     }
 
     private Fitted(List<String> keys, RealVector mean, RealMatrix root, List<double[]> points) {
@@ -66,9 +66,13 @@ public final class Fitted {
         this.points = points.stream().map(double[]::clone).toList();
     }
 
-    /** Returns the root of the mean square of how far points lie from the middle. */
-    private static RealMatrix rootOf(RealVector middle, List<double[]> points) {
+    /** Returns the root of the mean square of how far points lie from their middle. */
+    private static RealMatrix rootOf(List<double[]> points) {
         Check.notEmpty(points, "points");
+        RealVector middle = new ArrayRealVector(points.get(0).length);
+        for (double[] point : points) {
+            middle = middle.add(new ArrayRealVector(point).mapDivide(points.size()));
+        }
         RealMatrix squares =
                 MatrixUtils.createRealIdentityMatrix(middle.getDimension()).scalarMultiply(LEAST_SQUARE);
         for (double[] point : points) {
@@ -108,14 +112,29 @@ public final class Fitted {
         return root.getRowVector(unknown).getNorm();
     }
 
+    /** Returns one unknown at its likely value, the others at theirs. */
+    public Draw likely(int unknown) {
+        return only(unknown, mean(unknown));
+    }
+
     /**
-     * Returns one unknown at so many of its spreads from where it lies now, the others at their likely values.
+     * Returns one unknown where a share of what is left open lies below it, the others at their likely values.
+     *
+     * <p>Of points {@link MemberQuantile}; the likely value may lie beyond.
      *
      * @param unknown index of the unknown
-     * @param sigmas how many spreads above; negative below
+     * @param share share, (0, 1)
      */
-    public Draw at(int unknown, double sigmas) {
-        return new Draw(Map.of(keys.get(unknown), quantile(mean(unknown) + sigmas * spread(unknown))));
+    public Draw below(int unknown, double share) {
+        if (points.isEmpty()) {
+            return only(unknown, mean(unknown) + spread(unknown) * NORMAL.inverseCumulativeProbability(share));
+        }
+        double[] z = points.stream().mapToDouble(point -> point[unknown]).toArray();
+        return only(unknown, MemberQuantile.of(z, share));
+    }
+
+    private Draw only(int unknown, double z) {
+        return new Draw(Map.of(keys.get(unknown), quantile(z)));
     }
 
     /**

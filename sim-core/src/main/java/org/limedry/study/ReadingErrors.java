@@ -11,7 +11,7 @@ import org.limedry.units.Check;
  * @param relativeHumidity error of one humidity reading of a logger, fraction
  * @param relativeHumidityOffset offset that all its humidity readings share, fraction
  * @param faceCelsius error of a reading of a face, K
- * @param bucketShare error of a bucket, share of its litres
+ * @param bucketShare error of a bucket, share of the litres that buckets of its room have on the mean
  * @param bucketLitres error of a bucket on top, litres
  * @param handLogs error of a hand test, in e-folds of the limit of the ready rule it is held against
  */
@@ -58,16 +58,22 @@ public record ReadingErrors(
                 usual.handLogs);
     }
 
-    /** Returns the error of one reading, one sigma, in the unit of {@link Reading#measured()}. */
-    public double sigma(Reading reading) {
+    /**
+     * Returns the error of one reading, one sigma, in the unit of {@link Reading#measured()}.
+     *
+     * @param reading the reading
+     * @param level what readings of its channel are on the mean, in their unit: a bucket that was measured too small is not surer
+     *     for it
+     */
+    public double sigma(Reading reading, double level) {
         if (reading instanceof Reading.RoomCelsius) {
             return celsius;
         } else if (reading instanceof Reading.RoomHumidity) {
             return relativeHumidity;
         } else if (reading instanceof Reading.FaceCelsius) {
             return faceCelsius;
-        } else if (reading instanceof Reading.Bucket bucket) {
-            return Math.hypot(bucketLitres, bucketShare * bucket.litres());
+        } else if (reading instanceof Reading.Bucket) {
+            return Math.hypot(bucketLitres, bucketShare * level);
         }
         return handLogs;
     }

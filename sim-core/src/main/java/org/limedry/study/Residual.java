@@ -44,6 +44,6 @@ public record Residual(Reading reading, double before, double after, double offs
     }
 
     private double hinged(double above) {
-        return Double.isNaN(above) || FitReadings.counts(reading, above) ? above : 0.0;
+        return Double.isNaN(above) || FitReadings.differs(reading, above) ? above : 0.0;
     }
 }

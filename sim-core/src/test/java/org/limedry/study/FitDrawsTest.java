@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.junit.jupiter.api.Test;
@@ -77,11 +78,11 @@ final class FitDrawsTest {
                 FitFixture.runs(z -> new Said(hour -> 0.0, Map.of(), 0.0, z[0] - 0.5)),
                 MANY);
 
+        NormalDistribution hand = new NormalDistribution(null, 0.0, 1.0);
         double sum = 0.0;
         double first = 0.0;
         for (double z = -8.0; z < 8.0; z += 0.001) {
-            double shy = Math.max(0.0, 0.5 - z) / 0.25;
-            double weight = Math.exp(-0.5 * (z * z + shy * shy));
+            double weight = Math.exp(-0.5 * z * z) * hand.cumulativeProbability((z - 0.5) / 0.25);
             sum += weight;
             first += weight * z;
         }
@@ -141,11 +142,35 @@ final class FitDrawsTest {
         assertEquals(
                 Fitted.quantile(result.fitted().mean(0)),
                 result.fitted().apply(Draw.likely()).quantile("u0"));
-        double square = Arrays.stream(z)
-                .map(one -> Math.pow(one - result.fitted().mean(0), 2.0))
-                .average()
-                .orElseThrow();
-        assertEquals(Math.sqrt(square), result.fitted().spread(0), 1e-6); // the square kept finite adds 1e-9
+        assertEquals(
+                Math.sqrt(StatUtils.populationVariance(z)),
+                result.fitted().spread(0),
+                1e-6); // the square kept finite adds 1e-9
+    }
+
+    /** EXACT: four errors of the hand away nothing is told at the fit, and what lies on the other side of the limit is cut off. */
+    @Test
+    void pointsThatLoseSpread_tellOfAnUnknown() {
+        FitResult result = fit(
+                1,
+                List.of(FitFixture.hand(300, HandTest.Result.HARD)),
+                FitFixture.runs(z -> new Said(hour -> 0.0, Map.of(), 0.0, 4.0 * z[0] + 1.0)),
+                32);
+
+        assertEquals(List.of(), result.untold());
+        assertTrue(result.fitted().points().stream().allMatch(point -> point[0] > -0.5)); // a margin of four errors
+    }
+
+    /** EXACT: one in ten of the points lies below, one in ten above. */
+    @Test
+    void below_sharesOutThePoints() {
+        FitResult result =
+                fit(1, List.of(FitFixture.face(0, 100, 1.5)), FitFixture.runs(z -> Said.faces(2.0 * z[0])), 99);
+        double[] z = column(result, 0);
+        Arrays.sort(z);
+
+        assertEquals(Fitted.quantile(z[9]), result.fitted().below(0, 0.1).quantile("u0"), 1e-12);
+        assertEquals(Fitted.quantile(z[89]), result.fitted().below(0, 0.9).quantile("u0"), 1e-12);
     }
 
     /** EXACT: where the model does not explain the readings nothing is drawn. */

@@ -38,10 +38,14 @@ final class FitLeaveOutTest {
     }
 
     private static void assertSame(Fitted expected, Fitted found) {
+        assertSame(expected, found, 1e-8); // rounding of quantiles
+    }
+
+    private static void assertSame(Fitted expected, Fitted found, double tolerance) {
         for (int row = 0; row < UNKNOWNS.size(); row++) {
-            assertEquals(expected.mean(row), found.mean(row), 1e-8, "mean " + row); // rounding of quantiles
+            assertEquals(expected.mean(row), found.mean(row), tolerance, "mean " + row);
             for (int column = 0; column <= row; column++) {
-                assertEquals(expected.root(row, column), found.root(row, column), 1e-8, "root " + row);
+                assertEquals(expected.root(row, column), found.root(row, column), tolerance, "root " + row);
             }
         }
     }
@@ -76,7 +80,7 @@ final class FitLeaveOutTest {
         assertAsRefitted(readings, readings.get(5)::equals);
     }
 
-    // EXACT: a hand test that the buckets had kept on the right side has its say once they are gone.
+    // EXACT: a hand test that the buckets had kept well on the right side pulls once they are gone.
     @Test
     void without_readingsThatKeptAHandTestRight_isWhatAFitWithoutThemFinds() {
         Fit.Runs runs = FitFixture.runs(
@@ -91,8 +95,11 @@ final class FitLeaveOutTest {
         FitResult fewer = Fit.of(UNKNOWNS, readings.subList(1, 4), FitFixture.ERRORS, runs);
 
         assertTrue(all.residuals().get(3).isOnRightSide());
-        assertTrue(fewer.residuals().get(2).sigmasAfter() > 0.1);
-        assertSame(fewer.fitted(), all.without(bucket));
+        assertTrue(Math.abs(fewer.fitted().mean(1) - all.fitted().mean(1)) > 0.1);
+        assertSame(
+                fewer.fitted(),
+                all.without(bucket),
+                1e-6); // a walk ends near the place at which a hand's pull is asked
     }
 
     // EXACT: nothing left out changes nothing, not a digit; with everything left out what was believed before is left.

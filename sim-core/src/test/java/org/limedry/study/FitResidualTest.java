@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.limedry.lime.HandTest;
 
@@ -76,51 +78,72 @@ final class FitResidualTest {
         assertEquals(0.2, residual.sigma());
     }
 
-    // EXACT: half an e-fold short of the limit. A dent agrees and says nothing more; a hard coat pulls by a = 4 for one
-    // z:
-    // the margin left is -0.5 / 17.
+    // COMPUTED: the root of the slope by Commons Math 3.6.1, Brent's rule on the normal law. Half an e-fold short of
+    // the limit and one
+    // e-fold for one z, error 0.25: a dent lies 2 - 4 z errors on its side, a hard coat 4 z - 2.
     @Test
     void residual_ofAHandTest_saysMarginAndSide() {
         Residual dents =
                 fit(FitFixture.hand(5, HandTest.Result.DENTS)).residuals().get(0);
         FitResult hard = fit(FitFixture.hand(5, HandTest.Result.HARD));
-        Residual wrong = hard.residuals().get(0);
+        Residual moved = hard.residuals().get(0);
 
+        double dented = -likelyWithHand(0.0, 2.0);
+        double hardened = likelyWithHand(0.0, -2.0);
         assertEquals(-0.5, dents.before(), 1e-9);
-        assertEquals(-0.5, dents.after(), 1e-9);
+        assertEquals(dented - 0.5, dents.after(), 1e-5);
         assertEquals(0.0, dents.sigmasAfter());
         assertTrue(dents.isOnRightSide());
-        assertEquals(-0.5, wrong.before(), 1e-9);
-        assertEquals(2.0, wrong.sigmasBefore(), 1e-8);
-        assertEquals(-0.5 / 17.0, wrong.after(), 1e-8);
-        assertFalse(wrong.isOnRightSide());
-        assertEquals(1.0 / Math.sqrt(17.0), hard.fitted().spread(0), 1e-8);
+        assertEquals(-0.5, moved.before(), 1e-9);
+        assertEquals(2.0, moved.sigmasBefore(), 1e-8);
+        assertEquals(hardened - 0.5, moved.after(), 1e-5);
+        assertTrue(moved.isOnRightSide());
+        assertEquals(spread(1.0, 4.0 * hardened - 2.0), hard.fitted().spread(0), 1e-5);
     }
 
-    // EXACT: a hand test on the right side takes nothing off the spread, but its slope is seen: 1 + 2 + 0 steps.
+    /** Returns the likeliest z above the middle by beliefs, other readings and a hand that lies {@code side + 4 z} on its side. */
+    private static double likelyWithHand(double others, double side) {
+        return new BrentSolver(1e-12).solve(1000, z -> z + others * z - 4.0 * mills(side + 4.0 * z), 0.0, 10.0);
+    }
+
+    /** Returns the spread left of {@code 1 / spread^2 = others + 16 D}, D half the curve of the cost of the hand. */
+    private static double spread(double others, double side) {
+        double mills = mills(side);
+        return 1.0 / Math.sqrt(others + 16.0 * mills * (mills + side));
+    }
+
+    private static double mills(double u) {
+        NormalDistribution normal = new NormalDistribution(null, 0.0, 1.0);
+        return normal.density(u) / normal.cumulativeProbability(u);
+    }
+
+    // COMPUTED: as above; two errors of the hand on the right side it moves little and takes little off the spread.
     @Test
-    void fit_toAHandTestOnTheRightSide_leavesTheBeliefs() {
+    void fit_toAHandTestOnTheRightSide_hardlyMovesTheBeliefs() {
         FitResult result = fit(FitFixture.hand(5, HandTest.Result.DENTS));
 
-        assertEquals(0.0, result.fitted().mean(0));
-        assertEquals(1.0, result.fitted().spread(0));
-        assertEquals(3, result.runs());
+        double z = -likelyWithHand(0.0, 2.0);
+        assertEquals(z, result.fitted().mean(0), 1e-5);
+        assertEquals(spread(1.0, 2.0 - 4.0 * z), result.fitted().spread(0), 1e-5);
     }
 
-    // EXACT: the buckets would make the coat ready, 2 - 0.5 e-folds past the limit; a dent says it is not.
+    // The buckets would make the coat ready, 2 - 0.5 e-folds past the limit; a dent says it is not.
     @Test
     void fit_toAHandTestThatBucketsContradict_weighsBoth() {
         FitResult result = fit(FitFixture.bucket(1, 7.0), FitFixture.hand(30, HandTest.Result.DENTS));
 
-        // 25 (2 - z) - 16 (z - 0.5) - z = 0
-        assertEquals(58.0 / 42.0, result.fitted().mean(0), 1e-8);
-        assertEquals(1.0 / Math.sqrt(42.0), result.fitted().spread(0), 1e-8);
+        // COMPUTED: as above; with y = 50 / 26 - z the buckets and beliefs weigh 26 y^2, the dent lies 2 - 4 z on its
+        // side
+        double y = likelyWithHand(25.0, 2.0 - 4.0 * 50.0 / 26.0);
+        double z = 50.0 / 26.0 - y;
+        assertEquals(z, result.fitted().mean(0), 1e-5);
+        assertEquals(spread(26.0, 2.0 - 4.0 * z), result.fitted().spread(0), 1e-5);
         assertFalse(result.residuals().get(1).isOnRightSide());
     }
 
     // EXACT: 5 % of 4 litres and 0.2 litres, root of the sum of squares.
     @Test
     void sigma_ofABucket_isItsShareAndTheJug() {
-        assertEquals(Math.sqrt(0.08), ReadingErrors.ordinary().sigma(FitFixture.bucket(1, 4.0)), 1e-15);
+        assertEquals(Math.sqrt(0.08), ReadingErrors.ordinary().sigma(FitFixture.bucket(1, 9.0), 4.0), 1e-15);
     }
 }
