@@ -101,12 +101,19 @@ final class FitCommand implements Callable<Integer> {
                 .mapToObj(coat -> wide(result, coat))
                 .toList();
         FittedFile file = new FittedFile(
-                site.name(), fit.unknowns(), fit.fitted(), now, Optional.of(then), changes.steps(), changes.leftOut());
+                site.name(),
+                site.building(),
+                fit.unknowns(),
+                fit.fitted(),
+                now,
+                Optional.of(then),
+                changes.steps(),
+                changes.leftOut());
         return new FitFindings.Dates(file, wide);
     }
 
     private EnsembleResult members(Site site) {
-        Ensemble ensemble = Ensemble.over(site.uncertain(), Math.max(SiteFit.POINTS, question.members()));
+        Ensemble ensemble = Ensemble.over(site.uncertain(), site.members(question.members()));
         return question.untilReady(ensemble, site::scenario);
     }
 

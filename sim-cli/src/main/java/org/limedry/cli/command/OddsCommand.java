@@ -68,13 +68,13 @@ final class OddsCommand implements Callable<Integer> {
     private OddsFindings findings(Site site) {
         List<Uncertain> unknowns = unknowns(site);
         Optional<Uncertain> weather = site.otherWeather();
-        List<Uncertain> drawn = new ArrayList<>(unknowns);
+        List<Uncertain> drawn = new ArrayList<>(drawn(site));
         weather.ifPresent(drawn::add);
         if (drawn.isEmpty()) {
             throw question.refused(
                     "everything in this file is known: there are no odds, only the dates of limedry run");
         }
-        EnsembleResult result = question.untilReady(Ensemble.over(drawn, runs, seed), site::scenario);
+        EnsembleResult result = oneByOne(site, question.untilReady(Ensemble.over(drawn, runs, seed), site::scenario));
         EnsembleResult byWeather = weather.map(
                         one -> question.untilReady(Ensemble.over(List.of(one), WEATHER_RUNS, seed), site::scenario))
                 .orElseGet(() -> new EnsembleResult(result.likely(), List.of(), List.of()));
@@ -90,14 +90,32 @@ final class OddsCommand implements Callable<Integer> {
                 OddsFindings.odds(scenario, unknowns, result));
     }
 
+    /** Returns what is drawn beside the weather: what a fit left open as one. */
+    private static List<Uncertain> drawn(Site site) {
+        return site.uncertain().stream()
+                .filter(unknown -> !unknown.key().equals(Site.WEATHER_SHIFT))
+                .toList();
+    }
+
     /** Returns the unknowns one by one, those that were fitted too: what all of them leave open together cannot be ranked. */
     private static List<Uncertain> unknowns(Site site) {
-        Stream<Uncertain> fitted = site.fitted().stream().flatMap(file -> file.unknowns().stream());
-        Stream<Uncertain> others =
-                site.uncertain().stream().filter(unknown -> !unknown.key().equals(Fitted.LEFT_OPEN));
-        return Stream.concat(fitted, others)
-                .filter(unknown -> !unknown.key().equals(Site.WEATHER_SHIFT))
+        return Stream.concat(
+                        site.fitted().stream().flatMap(file -> file.unknowns().stream()),
+                        drawn(site).stream().filter(unknown -> !unknown.key().equals(Fitted.LEFT_OPEN)))
                 .distinct()
                 .toList();
+    }
+
+    /** Returns the same with each member told by where its unknowns lie, one by one. */
+    private static EnsembleResult oneByOne(Site site, EnsembleResult result) {
+        List<EnsembleResult.Member> members = result.members().stream()
+                .map(member -> new EnsembleResult.Member(
+                        site.oneByOne(member.draw()),
+                        member.ending(),
+                        member.coats(),
+                        member.account(),
+                        member.roomAccounts()))
+                .toList();
+        return new EnsembleResult(result.likely(), members, result.coats());
     }
 }

@@ -81,7 +81,9 @@ final class Question {
 
     /** Returns the members that the user asked for: those of the site's unknowns, or none. */
     Ensemble ensemble(Site site) {
-        return ranges && !site.uncertain().isEmpty() ? Ensemble.over(site.uncertain(), members) : Ensemble.likelyOnly();
+        return ranges && !site.uncertain().isEmpty()
+                ? Ensemble.over(site.uncertain(), site.members(members))
+                : Ensemble.likelyOnly();
     }
 
     /**

@@ -122,7 +122,7 @@ final class RunCommand implements Callable<Integer> {
         long started = System.nanoTime();
         Scenario ordinary = site.scenario(Draw.likely());
         Scenario scenario = quick ? ordinary.with(Accuracy.quick()) : ordinary;
-        int runs = quick ? 1 : members + 1;
+        int runs = quick ? 1 : site.members(members) + 1;
         long hours = runs * Duration.between(scenario.from(), scenario.until()).toHours();
         EnsembleResult result;
         try (RunProgress progress = new RunProgress(hours)) {
@@ -149,7 +149,7 @@ final class RunCommand implements Callable<Integer> {
         // A site of which everything is known has dates without a spread: its one member is the likely run again.
         Ensemble ensemble = site.uncertain().isEmpty()
                 ? new Ensemble(List.of(Draw.likely()))
-                : Ensemble.over(site.uncertain(), members);
+                : Ensemble.over(site.uncertain(), site.members(members));
         int threads = Runtime.getRuntime().availableProcessors();
         return ensemble.run(
                 draw -> scenario(site, draw),

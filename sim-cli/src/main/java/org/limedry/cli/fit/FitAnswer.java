@@ -141,15 +141,10 @@ public final class FitAnswer {
     static List<String> bad(FitFindings findings) {
         List<String> lines = new ArrayList<>();
         ending(findings.fit().ending()).ifPresent(lines::add);
-        findings.fit()
-                .unexplained()
-                .forEach(channel ->
-                        lines.add("%s lies %s errors off after fitting (%s before); %s is the most that is believed"
-                                .formatted(
-                                        Names.capital(channel.name()),
-                                        Figures.oneDecimal(channel.after()),
-                                        Figures.oneDecimal(channel.before()),
-                                        Figures.oneDecimal(FitResult.BAD_SIGMA))));
+        findings.fit().unexplained().forEach(channel -> lines.add(off(channel)));
+        if (findings.fit().unexplained().stream().anyMatch(FitResult.Channel::isFarOff)) {
+            lines.addAll(offsets(findings));
+        }
         lines.add(
                 "Look first at the logger: unit and columns (limedry readings), a heater or the sun on it, battery, room.");
         lines.add("Then at the diary: a door, heater or dehumidifier that ran and is not in it, or other hours.");
@@ -157,6 +152,21 @@ public final class FitAnswer {
                 "Then at the site file: a wall, an opening or a source of water that is not in it. The charts show when it"
                         + " goes wrong.");
         return lines;
+    }
+
+    private static String off(FitResult.Channel channel) {
+        return channel.isFarOff()
+                ? "%s is %s of its errors off all the time; %s is the most that is believed"
+                        .formatted(
+                                Names.capital(channel.name()),
+                                Figures.oneDecimal(Math.abs(channel.offsetSigmas())),
+                                Figures.oneDecimal(FitResult.WILD_SIGMA))
+                : "%s lies %s errors off after fitting (%s before); %s is the most that is believed"
+                        .formatted(
+                                Names.capital(channel.name()),
+                                Figures.oneDecimal(channel.after()),
+                                Figures.oneDecimal(channel.before()),
+                                Figures.oneDecimal(FitResult.BAD_SIGMA));
     }
 
     private static Optional<String> ending(FitResult.Ending ending) {
@@ -206,7 +216,8 @@ public final class FitAnswer {
                         String way = warm
                                 ? (value > 0 ? "C too warm" : "C too cold")
                                 : (value > 0 ? "% too damp" : "% too dry");
-                        lines.add(logger + " seems to read " + Figures.oneDecimal(shown) + " " + way + "; taken off.");
+                        lines.add(logger + " seems to read " + Figures.oneDecimal(shown) + " " + way
+                                + (findings.dates().isPresent() ? "; taken off." : "."));
                     }
                 });
         return lines;

@@ -58,6 +58,9 @@ public final class FitFiles {
                                         findings.fit().runs())
                         + " site file are what was believed before, and an unknown that no reading touches keeps its range."
                         + " Readings of one logger that are wrong together count for less than their number.",
+                "What they leave open is told by %s ways in which all unknowns may lie together, drawn as often as the readings allow"
+                                .formatted(SiteFit.POINTS)
+                        + " them; one run of each gives the ranges of the dates, the likely date is that of the best fit.",
                 "The first two days of the run are not compared: how warm and damp room and walls begin is guessed.",
                 "Until the last reading the weather is what was read outdoors and doors, plant and mist are what the diary has;"
                         + " after it both are as the site file plans them.");

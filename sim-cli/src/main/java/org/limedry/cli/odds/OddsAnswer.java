@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
+import org.limedry.reference.Estimate;
 import org.limedry.study.Odds;
 import org.limedry.study.Uncertain;
 
@@ -139,8 +140,8 @@ public final class OddsAnswer {
     }
 
     /** Returns low, likely and high of an unknown: "30 to 70, likely 50 %". */
-    static String range(Uncertain unknown) {
-        return Figures.range(unknown.low(), unknown.high(), unknown.likely(), unknown.unit());
+    static String range(Estimate range, Uncertain unknown) {
+        return Figures.range(range.low(), range.high(), range.likely(), unknown.unit());
     }
 
     private String dated(Optional<Instant> date) {

@@ -20,6 +20,7 @@ import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
+import org.limedry.reference.Estimate;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.Odds;
 import org.limedry.study.Uncertain;
@@ -55,12 +56,17 @@ public final class OddsFiles {
     /** Returns how the figures were found, for the foot of the page. */
     public static List<String> basis(OddsFindings findings) {
         return List.of(
-                "%s runs on the quick grid, a Latin hypercube over %s unknowns and the weather (seed %s); the likely run with all of them likely. Dates not reached by the end of the run count as later than all others."
-                        .formatted(
-                                findings.result().members().size(),
-                                findings.unknowns().size(),
-                                findings.seed()),
+                "%s runs on the quick grid, a Latin hypercube over %s and the weather (seed %s); the likely run with all of them likely. Dates not reached by the end of the run count as later than all others."
+                        .formatted(findings.result().members().size(), drawn(findings), findings.seed()),
                 METHOD);
+    }
+
+    private static String drawn(OddsFindings findings) {
+        return findings.site()
+                .fitted()
+                .map(file -> "the " + file.fitted().points().size()
+                        + " ways that the readings left open, in which the unknowns hang together,")
+                .orElse(findings.unknowns().size() + " unknowns");
     }
 
     private Bundle bundle(Page.Foot foot) {
@@ -171,7 +177,7 @@ public final class OddsFiles {
         List<List<String>> rows = odds.influences().stream()
                 .map(one -> List.of(
                         Names.capital(one.unknown().words()),
-                        OddsAnswer.range(one.unknown()),
+                        OddsAnswer.range(findings.site().range(one.unknown()), one.unknown()),
                         Figures.oneDecimal(one.daysOff()),
                         Figures.whole(100.0 * one.share()) + " %",
                         OddsAnswer.direction(one)))
@@ -219,14 +225,15 @@ public final class OddsFiles {
         List<List<?>> rows = new ArrayList<>();
         for (int other = 0; other < findings.scenario().coats().size(); other++) {
             for (Odds.Influence one : findings.odds(other).influences()) {
+                Estimate range = findings.site().range(one.unknown());
                 rows.add(List.of(
                         findings.name(other),
                         one.unknown().key(),
                         one.unknown().words(),
                         unit(one.unknown()),
-                        one.unknown().low(),
-                        one.unknown().likely(),
-                        one.unknown().high(),
+                        range.low(),
+                        range.likely(),
+                        range.high(),
                         one.daysOff(),
                         one.share(),
                         one.laterWhenHigh()));

@@ -12,6 +12,7 @@ import org.limedry.study.Uncertain;
  * What a fit found, as it is kept between two issues of the page.
  *
  * @param site name of the site
+ * @param building rooms and walls with their sizes, a line each, for which it holds
  * @param unknowns what was fitted, with the ranges from which it started
  * @param fitted where they lie now
  * @param issue the dates that go with it
@@ -21,16 +22,17 @@ import org.limedry.study.Uncertain;
  */
 public record FittedFile(
         String site,
+        List<String> building,
         List<Uncertain> unknowns,
         Fitted fitted,
         Issue issue,
         Optional<Issue> before,
         List<Change> changes,
         List<Change> readings) {
-    /** Normal deviate of which one in ten lies above. EXACT to the digits: the inverse normal of 0.9. */
-    private static final double ONE_IN_TEN = 1.2815515655446004;
+    private static final double ONE_IN_TEN = 0.1;
 
     public FittedFile {
+        building = List.copyOf(building);
         unknowns = List.copyOf(unknowns);
         changes = List.copyOf(changes);
         readings = List.copyOf(readings);
@@ -73,18 +75,23 @@ public record FittedFile(
     /** Returns a fit without dates: enough to run a job with. */
     public static FittedFile undated(String site, List<Uncertain> unknowns, Fitted fitted, Instant readingsUntil) {
         Issue none = new Issue(readingsUntil, List.of());
-        return new FittedFile(site, unknowns, fitted, none, Optional.empty(), List.of(), List.of());
+        return new FittedFile(site, List.of(), unknowns, fitted, none, Optional.empty(), List.of(), List.of());
     }
 
-    /** Returns where an unknown lies now: 1 in 10 below the low, 1 in 10 above the high value; empty if it was not fitted. */
+    /**
+     * Returns where an unknown lies now: 1 in 10 below the low, 1 in 10 above the high value, unless the likely value lies still
+     * farther out; empty if it was not fitted.
+     */
     public Optional<Estimate> now(Uncertain unknown) {
         int i = fitted.keys().indexOf(unknown.key());
-        return i < 0
-                ? Optional.empty()
-                : Optional.of(new Estimate(
-                        unknown.in(fitted.at(i, 0.0)),
-                        unknown.in(fitted.at(i, -ONE_IN_TEN)),
-                        unknown.in(fitted.at(i, ONE_IN_TEN))));
+        if (i < 0) {
+            return Optional.empty();
+        }
+        double likely = unknown.in(fitted.likely(i));
+        return Optional.of(new Estimate(
+                likely,
+                Math.min(likely, unknown.in(fitted.below(i, ONE_IN_TEN))),
+                Math.max(likely, unknown.in(fitted.below(i, 1.0 - ONE_IN_TEN)))));
     }
 
     /** Returns what the readings left open of all unknowns together, as one unknown. */
@@ -94,11 +101,19 @@ public record FittedFile(
     }
 
     /** Returns what does not hold any more since the site file says something else, each in a sentence. */
-    List<String> outdated(String siteName, List<Uncertain> now) {
+    List<String> outdated(Site at) {
         List<String> all = new ArrayList<>();
-        if (!site.equals(siteName)) {
+        if (!site.equals(at.name())) {
             all.add("it is of \"" + site + "\"");
         }
+        List<String> building = at.building();
+        this.building.stream()
+                .filter(part -> !building.contains(part))
+                .forEach(part -> all.add("it was made with " + part));
+        building.stream()
+                .filter(part -> !this.building.contains(part))
+                .forEach(part -> all.add("it knows of no " + part));
+        List<Uncertain> now = at.fittable();
         for (Uncertain unknown : unknowns) {
             Optional<Uncertain> same =
                     now.stream().filter(one -> one.key().equals(unknown.key())).findFirst();

@@ -43,6 +43,7 @@ public final class FittedJson {
     private record Sheet(
             String note,
             String site,
+            List<String> building,
             Dates issue,
             @Nullable Dates before,
             List<Moved> changes,
@@ -80,6 +81,7 @@ public final class FittedJson {
         Sheet sheet = new Sheet(
                 "What limedry fit made of the readings. now: 1 in 10 lies below low, 1 in 10 above high.",
                 file.site(),
+                file.building(),
                 sheet(file.issue()),
                 file.before().map(FittedJson::sheet).orElse(null),
                 sheet(file.changes()),
@@ -156,6 +158,7 @@ public final class FittedJson {
         List<String> keys = sheet.unknowns.stream().map(Unknown::key).toList();
         return new FittedFile(
                 sheet.site,
+                sheet.building,
                 sheet.unknowns.stream().map(FittedJson::uncertain).toList(),
                 new Fitted(keys, new ArrayRealVector(mean), points(sheet.unknowns)),
                 issue(sheet.issue),

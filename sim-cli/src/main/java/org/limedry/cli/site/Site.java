@@ -18,6 +18,7 @@ import org.limedry.climate.Shelter;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherRecord;
 import org.limedry.lime.LimeKind;
+import org.limedry.reference.Estimate;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.Draw;
 import org.limedry.study.Measure;
@@ -251,6 +252,31 @@ public final class Site {
      */
     public List<Uncertain> uncertain() {
         return uncertain;
+    }
+
+    /**
+     * Returns how many members to make where so many are asked for: after a fit at least one for each way that it left open, or
+     * some of these would have no say.
+     */
+    public int members(int asked) {
+        return fitted().map(file -> Math.max(asked, file.fitted().points().size()))
+                .orElse(asked);
+    }
+
+    /** Returns where the unknowns of a draw lie, one by one, those too that a fit has tied together. */
+    public Draw oneByOne(Draw draw) {
+        return fitted().map(file -> file.fitted().apply(draw)).orElse(draw);
+    }
+
+    /** Returns rooms and walls with their sizes, a line each: what a fit was made with. */
+    public List<String> building() {
+        return BuildingWords.of(scenario(Draw.likely()));
+    }
+
+    /** Returns the range of an unknown: as a fit left it, or as it is before any. */
+    public Estimate range(Uncertain unknown) {
+        return fitted().flatMap(file -> file.now(unknown))
+                .orElseGet(() -> new Estimate(unknown.likely(), unknown.low(), unknown.high()));
     }
 
     /** Returns everything of the building that nobody can know and that readings may tell of; weather is read, not fitted. */

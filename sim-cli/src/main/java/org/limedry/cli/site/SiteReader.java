@@ -128,7 +128,7 @@ public final class SiteReader {
                 .given(SiteKeys.FITTED)
                 .flatMap(name -> NamedFile.in(folder, name, at).flatMap(path -> fittedFile(path, name, at)))
                 .map(file -> {
-                    file.outdated(parts.entry().get(SiteKeys.SITE), new Site(parts, materials).fittable())
+                    file.outdated(new Site(parts, materials))
                             .forEach(reason ->
                                     at.problem(reason, "must go with this file: leave fitted out and run limedry fit"));
                     return file;
