@@ -49,6 +49,7 @@ public final class FitAnswer {
         } else {
             IssueWords issue = findings.issue(findings.dates().get());
             addDates(lines, issue);
+            issue.heldBack().forEach(held -> lines.add("The " + held + "."));
             issue.parts().forEach(part -> {
                 lines.add(part.heading());
                 part.lines().forEach(line -> lines.add("  " + line));

@@ -109,8 +109,12 @@ public final class FitFiles {
                         chart -> blocks.add(
                                 new Block.Figure(
                                         chart,
-                                        "From the date that one run in five is earlier than to the one that one in five is later than.")));
+                                        "From the date that one run in five is earlier than to the one that one in five is later than: three in"
+                                                + " five lie between. The heading goes farther out, to hold four in five.")));
         blocks.add(new Block.Figures(coats(findings.issue(dates))));
+        findings.issue(dates)
+                .heldBack()
+                .forEach(held -> blocks.add(new Block.Words("The " + held + ".", Block.Weight.SMALL)));
         Table unknowns = unknowns();
         if (!unknowns.rows().isEmpty()) {
             blocks.add(new Block.Figures(unknowns));

@@ -2,6 +2,7 @@ package org.limedry.cli.fit;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,6 +16,8 @@ import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.FittedFile.Change;
 import org.limedry.cli.site.FittedFile.CoatDates;
 import org.limedry.cli.site.Site;
+import org.limedry.lime.HandTest;
+import org.limedry.study.Draw;
 import org.limedry.units.Units;
 
 /** What changed since the page was given out before, and which reading caused it: the same words wherever it is told. */
@@ -97,6 +100,30 @@ public final class IssueWords {
                 .toList();
     }
 
+    /** Returns the coats of which a date lies on the day on which the hand found dents, and what that means, a sentence each. */
+    List<String> heldBack() {
+        List<HandTest> dents = site.scenario(Draw.likely()).handTests().stream()
+                .filter(test -> !test.result().passes())
+                .toList();
+        return IntStream.range(0, file.issue().coats().size())
+                .boxed()
+                .flatMap(coat -> dents.stream()
+                        .filter(test -> test.wall().equals(now(coat).wall()) && test.coat() == now(coat).coat())
+                        .map(HandTest::instant)
+                        .max(Comparator.naturalOrder())
+                        .map(days::date)
+                        .filter(day -> isFirst(day, now(coat)))
+                        .map(day -> name(coat) + " had dents on " + days.brief(day)
+                                + ": that date means as soon as the hand says so")
+                        .stream())
+                .toList();
+    }
+
+    private boolean isFirst(LocalDate day, CoatDates dates) {
+        return Stream.of(dates.earliest(), dates.likely())
+                .anyMatch(date -> date.map(days::date).equals(Optional.of(day)));
+    }
+
     private double movedDays(int coat) {
         Instant end = site.until();
         Duration move = Duration.between(
@@ -123,7 +150,7 @@ public final class IssueWords {
         of(coat, file.changes()).forEach(change -> lines.add(change.cause() + ": " + later(change.days())));
         of(coat, file.readings()).stream()
                 .sorted(Comparator.comparingDouble(change -> -Math.abs(change.days())))
-                .forEach(change -> lines.add("without " + change.cause() + " it would be " + later(-change.days())));
+                .forEach(change -> lines.add("(without " + change.cause() + " it would be " + later(-change.days()) + ")"));
         if (lines.isEmpty()) {
             lines.add("nothing by a quarter of a day or more");
         }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -18,6 +19,8 @@ import org.limedry.cli.Cli;
 import org.limedry.cli.site.Site;
 import org.limedry.cli.site.SiteReader;
 import org.limedry.study.Draw;
+import org.limedry.study.Ensemble;
+import org.limedry.study.Uncertain;
 
 /**
  * Files that must not become dates: what is said of each, and that nothing is learnt from it. EXACT: exit codes are those of the
@@ -83,12 +86,41 @@ final class FitCommandTest {
         assertTrue(run.out().contains("What moved north wall, coat 1"), run.out());
         assertTrue(
                 Files.readString(folder.resolve("run/report.html")).contains("fitted to the readings"), "assumptions");
+        oddsGoByWhatTheFitLeftOpen();
+    }
+
+    /** EXACT: every run of the odds has the dehumidifier where one of the points of the fit has it, and each point is asked. */
+    private void oddsGoByWhatTheFitLeftOpen() throws IOException {
+        Cli odds = Cli.run("odds", folder.resolve("site.yaml"), "--runs", "32", "--out", folder.resolve("odds"));
+
+        assertEquals(0, odds.code(), odds.err());
+        Site site = ((SiteReader.Good) SiteReader.read(folder.resolve("site.yaml"))).site();
+        Uncertain output = site.fittable().stream()
+                .filter(unknown -> unknown.key().equals("dehumidifierOutput"))
+                .findFirst()
+                .orElseThrow();
+        List<Double> points = Ensemble.over(site.uncertain(), SiteFit.POINTS).draws().stream()
+                .map(draw -> output.in(site.oneByOne(draw)))
+                .sorted()
+                .toList();
+        List<String> lines = Files.readAllLines(folder.resolve("odds/odds-members.csv"));
+        int column = List.of(lines.get(0).split(",")).indexOf("dehumidifierOutput.times");
+        List<Double> drawn = lines.stream()
+                .skip(1)
+                .map(line -> Double.valueOf(line.split(",")[column]))
+                .sorted()
+                .toList();
+        assertEquals(points, drawn);
+        assertEquals(site.members(4), SiteFit.POINTS);
     }
 
     @Test
-    void fittedFile_ofOtherRanges_isRefused() throws IOException {
+    void fittedFile_ofOtherRangesOrAnotherBuilding_isRefused() throws IOException {
         assertEquals(0, fit().code());
         Files.copy(folder.resolve("out").resolve(FitFiles.FITTED), folder.resolve("fitted.json"));
+        Files.writeString(
+                folder.resolve("larger.yaml"),
+                (TwinCase.SITE + TwinCase.READINGS + "fitted: fitted.json\n").replace("lengthM: 5.0", "lengthM: 15.0"));
         edit(
                 "site.yaml",
                 text -> text + "fitted: fitted.json\nassume: {openingFlowFactor: {low: 0.7, likely: 1, high: 2}}\n");
@@ -97,6 +129,9 @@ final class FitCommandTest {
 
         assertEquals(2, run.code());
         assertTrue(run.err().contains("fitted: the range of openingFlow was 0.5 to 1.0 to 2.0"), run.err());
+        Cli larger = Cli.run("run", folder.resolve("larger.yaml"), "--quick", "--out", folder.resolve("run"));
+        assertEquals(2, larger.code());
+        assertTrue(larger.err().contains("fitted: it was made with room room of 20.0 m2, 2.4 m high"), larger.err());
     }
 
     @Test
@@ -118,6 +153,18 @@ final class FitCommandTest {
         Cli fitted = fit();
 
         assertTrue(fitted.code() == 1 || fitted.code() == 2, fitted.out());
+        assertFalse(somethingLearnt());
+    }
+
+    @Test
+    void loggerOnAHeater_isNotBelieved() throws IOException {
+        editFigures(figures -> new double[] {figures[0] + 5.0, figures[1] - 25.0});
+
+        Cli fitted = fit();
+
+        assertEquals(1, fitted.code(), fitted.err());
+        assertTrue(fitted.out().contains("errors off all the time"), fitted.out());
+        assertTrue(fitted.out().contains("C too warm"), fitted.out());
         assertFalse(somethingLearnt());
     }
 

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.Site;
@@ -34,10 +35,10 @@ import org.limedry.units.Units;
  * says.
  *
  * @param seed its number
- * @param ready when the coat truly is ready
+ * @param ready when the coat truly is ready; the end of the run if it is not before
  * @param weeks what was said at the end of each week
  */
-record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
+record TwinCase(int seed, Instant ready, List<Week> weeks) {
     /**
      * One room with a desiccant dehumidifier. The date asked for is that of the soaked north wall, some six weeks; the east wall is
      * less wet and dries in one or two, and what the hand finds there tells of the north wall.
@@ -79,6 +80,7 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
 
     private static final LocalDate FIRST_SUNDAY = LocalDate.of(2026, 10, 25);
     private static final double ONE_IN_TEN = 0.1;
+    private static final double HALF = 0.5;
     private static final double NINE_IN_TEN = 0.9;
 
     TwinCase {
@@ -90,27 +92,42 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
      *
      * @param byHand whether the hand had found the coat ready
      * @param usable whether the fit was good enough to draw dates from
+     * @param likely date of the likely run; here and below the end of the run where it does not come before
      * @param oneInTen date by which one member in ten is ready
+     * @param half date by which half of them are
      * @param nineInTen date by which nine in ten are
-     * @param end end of the run
-     * @param told of each unknown of which the readings told something, whether the truth lies in its 80 % range
+     * @param told where the truth lies against the 80 % range of each unknown of which the readings told something
      */
     record Week(
             boolean byHand,
             boolean usable,
-            Optional<Instant> oneInTen,
-            Optional<Instant> nineInTen,
-            Instant end,
-            Map<String, Boolean> told) {
-        boolean holds(Optional<Instant> ready) {
-            Instant at = ready.orElse(end);
-            return !at.isBefore(oneInTen.orElse(end)) && !at.isAfter(nineInTen.orElse(end));
+            Instant likely,
+            Instant oneInTen,
+            Instant half,
+            Instant nineInTen,
+            Map<String, Truth> told) {
+        boolean holds(Instant ready) {
+            return !ready.isBefore(oneInTen) && !ready.isAfter(nineInTen);
         }
 
         double widthDays() {
-            Duration width = Duration.between(oneInTen.orElse(end), nineInTen.orElse(end));
-            return byHand ? 0.0 : Units.daysFromSeconds((double) width.toSeconds());
+            return byHand ? 0.0 : days(oneInTen, nineInTen);
         }
+    }
+
+    /** Where a truth lies against a range. */
+    enum Truth {
+        BELOW,
+        INSIDE,
+        ABOVE;
+
+        static Truth of(double truly, Estimate range) {
+            return truly < range.low() ? BELOW : truly > range.high() ? ABOVE : INSIDE;
+        }
+    }
+
+    static double days(Instant from, Instant until) {
+        return Units.daysFromSeconds((double) Duration.between(from, until).toSeconds());
     }
 
     /** Makes a case, all of it a matter of its seed; its files go into a folder that is there. */
@@ -129,7 +146,7 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
             twin.writeDiary(folder.resolve("diary.csv"), sunday);
             said.add(week(site(folder, "read.yaml", SITE + READINGS), truth, members));
         }
-        return new TwinCase(seed, twin.ready(NORTH), said);
+        return new TwinCase(seed, twin.ready(NORTH).orElse(plan.until()), said);
     }
 
     private static Week week(Site site, Draw truth, int members) {
@@ -147,21 +164,27 @@ record TwinCase(int seed, Optional<Instant> ready, List<Week> weeks) {
         List<Optional<Instant>> dates = result.members().stream()
                 .map(member -> member.coats().get(NORTH).ready())
                 .toList();
-        Map<String, Boolean> told = new HashMap<>();
+        ReadyRange range = result.coats().get(NORTH);
+        return new Week(
+                range.byHand(),
+                fit.isConverged() && fit.unexplained().isEmpty(),
+                range.likely().orElse(site.until()),
+                ReadyRange.quantile(dates, ONE_IN_TEN).orElse(site.until()),
+                ReadyRange.quantile(dates, HALF).orElse(site.until()),
+                ReadyRange.quantile(dates, NINE_IN_TEN).orElse(site.until()),
+                told(fit, file, truth));
+    }
+
+    private static Map<String, Truth> told(FitResult fit, FittedFile file, Draw truth) {
+        Map<String, Truth> told = new TreeMap<>();
         for (Uncertain unknown : fit.unknowns()) {
             if (!fit.untold().contains(unknown)) {
-                Estimate now = file.now(unknown).orElseThrow();
-                double truly = unknown.in(truth);
-                told.put(unknown.key(), truly >= now.low() && truly <= now.high());
+                told.put(
+                        unknown.key(),
+                        Truth.of(unknown.in(truth), file.now(unknown).orElseThrow()));
             }
         }
-        return new Week(
-                result.coats().get(NORTH).byHand(),
-                fit.isConverged() && fit.unexplained().isEmpty(),
-                ReadyRange.quantile(dates, ONE_IN_TEN),
-                ReadyRange.quantile(dates, NINE_IN_TEN),
-                site.until(),
-                told);
+        return told;
     }
 
     private static Site site(Path folder, String name, String text) {
