@@ -1,6 +1,7 @@
 package org.limedry.cli.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -76,6 +77,7 @@ final class FitStrips {
         double sigma = scale
                 * residuals.stream().mapToDouble(Residual::sigma).average().orElseThrow();
         List<ResidualChart.Reading> points = residuals.stream()
+                .sorted(Comparator.comparing(residual -> residual.reading().at()))
                 .map(residual -> new ResidualChart.Reading(
                         residual.reading().at(),
                         scale * (residual.measured() - residual.offset()),

@@ -1,10 +1,13 @@
 package org.limedry.cli.site;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.limedry.cli.problem.BadInputException;
@@ -26,6 +29,7 @@ final class ReadingFiles {
     private final Entry entry;
     private final Path folder;
     private final List<String> remarks = new ArrayList<>();
+    private final Map<Path, String> namedAt = new HashMap<>();
 
     private ReadingFiles(SiteParts parts, Entry entry, Path folder) {
         this.parts = parts;
@@ -135,7 +139,7 @@ final class ReadingFiles {
 
     private Optional<LoggerFile> file(Entry owner, Key<String> key) {
         Place at = owner.at(key);
-        return path(owner, key).flatMap(path -> {
+        return path(owner, key).filter(path -> isNamedOnce(path, owner, key)).flatMap(path -> {
             try {
                 Path plan = PlanFile.beside(path);
                 Asked asked = Files.exists(plan) ? PlanFile.read(plan) : Asked.nothing();
@@ -154,6 +158,25 @@ final class ReadingFiles {
                 return Optional.empty();
             }
         });
+    }
+
+    /** One file is one logger: named again, by whatever way to it, its readings would count twice. */
+    private boolean isNamedOnce(Path path, Entry owner, Key<String> key) {
+        String before = namedAt.putIfAbsent(real(path), owner.at(key).path());
+        if (before != null) {
+            owner.at(key)
+                    .problem("\"" + owner.get(key) + "\", named at " + before + " already", "must be named only once");
+        }
+        return before == null;
+    }
+
+    private static Path real(Path path) {
+        try {
+            return path.toRealPath();
+        } catch (IOException e) {
+            // It is not there, which is told when it is read.
+            return path.toAbsolutePath().normalize();
+        }
     }
 
     private Optional<Diary> diary() {

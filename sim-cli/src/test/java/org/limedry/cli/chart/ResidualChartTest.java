@@ -192,6 +192,15 @@ final class ResidualChartTest {
         assertThrows(IllegalArgumentException.class, () -> named("air", "C", 1, "", good));
     }
 
+    // EXACT: a wall whose face two guns read has two readings at one time; they stand as two dots.
+    @Test
+    void channel_twoReadingsAtOneTime_areTakenAsDotsOnly() {
+        Reading good = reading(WEEK, 1, 10, 12, 11);
+
+        assertEquals(2, channel(Marks.DOTS, good, good).readings().size());
+        assertThrows(IllegalArgumentException.class, () -> channel(Marks.DOTS, good, reading(WEEK, 0.5, 10, 12, 11)));
+    }
+
     private static Channel named(String name, String unit, double error, String verdict, Reading reading) {
         return new Channel(name, unit, Marks.LINE, error, verdict, List.of(reading));
     }

@@ -223,6 +223,27 @@ final class FitCommandTest {
     }
 
     @Test
+    void twoLoggers_onOneWall_areFittedAndDrawn() throws IOException {
+        edit(
+                "room.csv",
+                text -> text.lines()
+                        .map(line -> line.startsWith("20") ? line + line.substring(line.indexOf(';'), line.lastIndexOf(';'))
+                                : line + ";wall surface C")
+                        .collect(Collectors.joining("\n")));
+        Files.copy(folder.resolve("room.csv"), folder.resolve("gun.csv"));
+        edit(
+                "site.yaml",
+                text -> text.replace(
+                        "{file: room.csv, room: room}",
+                        "{file: room.csv, room: room, wall: north}\n    - {file: gun.csv, room: room, wall: north}"));
+
+        Cli fitted = fit();
+
+        assertTrue(fitted.code() == 0 || fitted.code() == 1, fitted.out() + fitted.err());
+        assertTrue(Files.exists(folder.resolve("out").resolve("fit.html")), fitted.err());
+    }
+
+    @Test
     void shippedWeather_withoutAYard_isRefused() throws IOException {
         edit("site.yaml", text -> text.replace("  outdoors: yard.csv\n", ""));
 
