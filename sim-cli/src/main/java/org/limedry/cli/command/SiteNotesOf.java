@@ -58,6 +58,9 @@ final class SiteNotesOf {
         count(mended, quality.blankValues(), "blank readings, bridged likewise");
         count(mended, quality.blankWinds(), "blank winds, taken as 0.5 m/s");
         count(mended, quality.setAside().size(), "readings set aside that cannot be true");
+        if (site.movedDays() == 0) {
+            mended.addAll(site.outdoorRemarks());
+        }
         String years = site.weatherName() + ": dates of any year are put on this year by month, day and hour";
         return mended.isEmpty() ? years : years + "; " + String.join("; ", mended);
     }

@@ -65,7 +65,8 @@ public record ReadingsToFit(List<Reading> list, Instant until, List<String> rema
             Instant last = read.known().diary();
             Instant weather = read.outdoors().map(Readings::until).orElse(last);
             this.until = earlier(site.until(), earlier(last, weather));
-            this.remarks = new ArrayList<>(read.remarks());
+            this.remarks = new ArrayList<>(site.outdoorRemarks());
+            remarks.addAll(read.remarks());
             boolean still = read.outdoors().stream()
                     .flatMap(outdoors -> outdoors.all().stream())
                     .noneMatch(reading -> reading.windMPerS().isPresent());

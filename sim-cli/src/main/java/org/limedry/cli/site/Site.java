@@ -1,6 +1,5 @@
 package org.limedry.cli.site;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -13,7 +12,6 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.limedry.cli.readings.diary.DiaryPlaces;
 import org.limedry.cli.site.schema.Entry;
-import org.limedry.climate.Readings;
 import org.limedry.climate.Shelter;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherRecord;
@@ -312,16 +310,12 @@ public final class Site {
 
     /** Returns what keeps the weather up to an instant from being that of these days; empty if it is. */
     public Optional<String> weatherDoubt(Instant until) {
-        Optional<Readings> outdoors = parts.readings().flatMap(SiteReadings::outdoors);
-        if (outdoors.isPresent()) {
-            Instant first = outdoors.get().from();
-            return first.isAfter(from().plus(Duration.ofDays(1)))
-                    ? Optional.of("it begins on " + first + " and the run on " + from())
-                    : Optional.empty();
-        }
-        return parts.weather().isOf(from(), until)
-                ? Optional.empty()
-                : Optional.of("the weather of " + weatherName() + " is not that of these days");
+        return new OutdoorDoubts(parts).doubt(until);
+    }
+
+    /** Returns where other weather stands in for what was not read outdoors, each in a sentence. */
+    public List<String> outdoorRemarks() {
+        return new OutdoorDoubts(parts).remarks();
     }
 
     /** Returns weather that might have been as an unknown, if the weather reaches far enough to make it from. */

@@ -7,8 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -95,5 +100,70 @@ final class ReadingFilesTest {
 
         // EXACT: named as the site file writes them.
         assertEquals(List.of("room humidity, week2/store.csv", "room humidity, attic/store.csv"), channels);
+    }
+
+    /** Takes the lines of some hours out of the yard's file. */
+    private void forgetYard(String fromUtc, String untilUtc) throws IOException {
+        edit(
+                "week2/yard.csv",
+                text -> text.lines()
+                        .filter(line -> line.compareTo(fromUtc) < 0 || line.compareTo(untilUtc) >= 0 || !line.startsWith("2"))
+                        .collect(Collectors.joining("\n")));
+    }
+
+    // EXACT: six hours are bridged, seven are not (docs/fit.md); the run has 24 hours of 14 days and one of the day after.
+    @Test
+    void holeInTheYard_ofMoreThanSixHours_isToldByFitAndRun() throws IOException {
+        forgetYard("2026-10-24T00", "2026-10-24T06");
+        assertEquals(List.of(), site().outdoorRemarks());
+
+        forgetYard("2026-10-24T06", "2026-10-24T07");
+        String hole = "week2/yard.csv: no outdoor air for 7 of 337 hours (7 h from 24 Oct 2026 01:00); that of valentia-2017"
+                + " stands in, and it is that of another year";
+        String wind = hole.replace("outdoor air", "wind");
+        assertEquals(List.of(hole, wind), site().outdoorRemarks());
+        assertEquals(List.of(hole, wind), readings().remarks());
+        Cli run = Cli.run("run", folder.resolve("week2.yaml"), "--quick", "--out", folder.resolve("out"));
+        assertTrue(run.code() < 2, run.err());
+        assertTrue(Files.readString(folder.resolve("out/report.html")).contains(hole), "what the page rests on");
+    }
+
+    // EXACT: 33 hours of 337 are less than a tenth, 34 are more.
+    @Test
+    void holesInTheYard_ofMoreThanATenth_areRefusedByFitOnly() throws IOException {
+        forgetYard("2026-10-24T00", "2026-10-25T09");
+        assertEquals(Optional.empty(), site().weatherDoubt(readings().until()));
+
+        forgetYard("2026-10-25T09", "2026-10-25T10");
+        assertBadInput("readings.outdoors: nothing for 34 of 337 hours (34 h from 24 Oct 2026 01:00), more than one in ten;"
+                + " the weather of valentia-2017 is not that of these days; must be the outdoor air from the first day of the run on");
+    }
+
+    // EXACT: ten hours on each of two days without a temperature, humidity or none.
+    @Test
+    void holeInOneFigure_isAHole() throws IOException {
+        edit("week2/yard.csv", text -> text.replaceAll("(2026-10-2[34]T1.:00:00Z);[^;]*;", "$1;;"));
+
+        assertEquals(
+                List.of("week2/yard.csv: no outdoor air for 20 of 337 hours (10 h from 23 Oct 2026 11:00, 10 h from 24 Oct 2026"
+                        + " 11:00); that of valentia-2017 stands in, and it is that of another year"),
+                site().outdoorRemarks());
+    }
+
+    // EXACT: weather of these very days is as good as the yard's.
+    @Test
+    void holesInTheYard_withWeatherOfTheseDays_areToldAndNotRefused() throws IOException {
+        Instant first = Instant.parse("2026-10-18T22:00:00Z");
+        String hours = IntStream.range(0, 24 * 110)
+                .mapToObj(hour -> first.plus(hour, ChronoUnit.HOURS) + ",8.0,85,1.0\n")
+                .collect(Collectors.joining());
+        Files.writeString(folder.resolve("own.csv"), "timeUtc,celsius,rhPercent,windMPerS\n" + hours);
+        edit("week2.yaml", text -> text.replace("weather: valentia-2017", "weather: own.csv, timeZone: Europe/Dublin"));
+        forgetYard("2026-10-24T00", "2026-10-27T00");
+
+        assertEquals(
+                "week2/yard.csv: no outdoor air for 72 of 337 hours (3 days from 24 Oct 2026 01:00); that of own.csv stands in",
+                site().outdoorRemarks().get(0));
+        assertEquals(Optional.empty(), site().weatherDoubt(readings().until()));
     }
 }
