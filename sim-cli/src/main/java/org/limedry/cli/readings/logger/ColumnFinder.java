@@ -12,6 +12,9 @@ final class ColumnFinder {
     /** Among numbers without headings, humidities are those above the warmest air. */
     private static final double WARMEST_CELSIUS = 35.0;
 
+    /** From here on a column may as well be humidities in percent, or Fahrenheit. Judgement, no source. */
+    private static final double SURELY_CELSIUS = 28.0;
+
     private final Sheet sheet;
     private final Questions questions;
     private final Map<Role, Integer> columns = new EnumMap<>(Role.class);
@@ -24,11 +27,40 @@ final class ColumnFinder {
     static Map<Role, Integer> find(Sheet sheet, Questions questions) {
         ColumnFinder finder = new ColumnFinder(sheet, questions);
         for (Role role : Role.values()) {
-            questions.column(role.key(), sheet).ifPresent(column -> finder.columns.put(role, column));
+            questions.column(role.key(), sheet).ifPresent(column -> finder.take(role, column));
         }
         finder.findTime();
         finder.findMeasured();
+        Role.MEASURED.forEach(finder::checkHeading);
         return finder.columns;
+    }
+
+    private void take(Role role, int column) {
+        Optional<Role> before = columns.keySet().stream()
+                .filter(other -> columns.get(other) == column)
+                .findFirst();
+        if (before.isPresent()) {
+            String words = before.get().words();
+            questions.refuse(role.key(), "must be a column of its own, not that of the " + words + " too");
+        } else {
+            columns.put(role, column);
+        }
+    }
+
+    /** What was told is not believed where its heading says another thing, and nobody told which column that is. */
+    private void checkHeading(Role role) {
+        if (!questions.isAsked(role.key()) || !columns.containsKey(role)) {
+            return;
+        }
+        String heading = sheet.heading(columns.get(role));
+        Role.MEASURED.stream()
+                .filter(other -> !other.isLike(role) && other.isNamedBy(heading) && !role.isNamedBy(heading))
+                .filter(other -> !columns.containsKey(other) && !questions.isAsked(other.key()))
+                .findFirst()
+                .ifPresent(other -> questions.refuse(
+                        role.key(),
+                        "is by its heading the " + other.words() + "; if not, say which that is with "
+                                + other.key().option() + " COLUMN; " + Questions.columnRule(sheet)));
     }
 
     private void findTime() {
@@ -115,6 +147,13 @@ final class ColumnFinder {
         }
     }
 
+    private boolean isSurelyCelsius(int column) {
+        boolean fractions = sheet.readings().stream()
+                .flatMap(row -> Figure.of(row.cell(column)).stream())
+                .allMatch(figure -> figure.value() >= 0.0 && figure.value() <= Doubts.HIGHEST_FRACTION);
+        return !fractions && sheet.median(column) < SURELY_CELSIUS;
+    }
+
     /** Without headings two columns of numbers can be told apart when one cannot be a temperature. */
     private void findByFigures(List<Integer> numbers) {
         List<Integer> figures =
@@ -124,7 +163,14 @@ final class ColumnFinder {
                 .toList();
         Optional<Integer> other =
                 figures.stream().filter(column -> !humid.contains(column)).findFirst();
-        if (figures.size() == 2 && humid.size() == 1 && other.isPresent()) {
+        boolean apart = figures.size() == 2 && humid.size() == 1 && other.isPresent();
+        if (apart && !isSurelyCelsius(other.get())) {
+            questions.open(
+                    PlanKey.TEMPERATURE,
+                    sheet.words(humid.get(0)) + " could be the humidity in percent or the temperature in Fahrenheit",
+                    "say which with --temperature COLUMN and --humidity COLUMN, and the units if they are F or a fraction; "
+                            + Questions.columnRule(sheet));
+        } else if (apart) {
             columns.put(Role.HUMIDITY, humid.get(0));
             columns.put(Role.TEMPERATURE, other.get());
         } else {

@@ -1,8 +1,11 @@
 package org.limedry.cli.readings.logger;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** What makes a file as a whole hard to believe: other units, columns the wrong way round, a clock without AM and PM. */
@@ -11,7 +14,10 @@ final class Doubts {
     private static final double WARMEST_MEDIAN_CELSIUS = 35.0;
 
     /** Air is never this dry for good; a fraction always is. */
-    private static final double HIGHEST_FRACTION = 1.5;
+    static final double HIGHEST_FRACTION = 1.5;
+
+    /** Units of wind that are not m/s. */
+    private static final Pattern OTHER_WIND = Pattern.compile("km ?/? ?h|\\bkph|mph|\\bkn\\b|\\bkts?\\b|knot|\\bbft|beaufort");
 
     private static final int LEAST_READINGS = 3;
     private static final int NOON = 12;
@@ -30,6 +36,7 @@ final class Doubts {
         doubtCells();
         doubtTemperature(units.temperature());
         doubtHumidity(units.humidity());
+        doubtWind();
         doubtClock();
     }
 
@@ -58,7 +65,8 @@ final class Doubts {
         if (!(median > WARMEST_MEDIAN_CELSIUS) || questions.isAsked(PlanKey.TEMPERATURE_UNIT)) {
             return;
         }
-        boolean swapped = median(Role.HUMIDITY) < WARMEST_MEDIAN_CELSIUS;
+        double humidity = median(Role.HUMIDITY);
+        boolean swapped = humidity > HIGHEST_FRACTION && humidity < WARMEST_MEDIAN_CELSIUS;
         String found = "half of the temperatures are above " + Math.round(Math.floor(median * 10) / 10) + " degrees C";
         if (swapped) {
             questions.open(
@@ -88,6 +96,17 @@ final class Doubts {
                     "no humidity is above " + highest.orElseThrow() + " %",
                     "look like fractions of 1; say --humidity-unit fraction, or percent if they are right");
         }
+    }
+
+    private void doubtWind() {
+        Optional.ofNullable(columns.get(Role.WIND))
+                .filter(column -> OTHER_WIND
+                        .matcher(sheet.heading(column).toLowerCase(Locale.ROOT))
+                        .find())
+                .ifPresent(column -> questions.open(
+                        PlanKey.WIND,
+                        sheet.words(column),
+                        "must be in m/s; turn it into m/s and head it so, or leave wind out"));
     }
 
     /** A clock of 12 hours without AM and PM goes from 12 to 1 on one day and never past 12. */

@@ -33,6 +33,8 @@ public final class LoggerFile {
     private final List<Said> said;
     private final List<Found> found;
     private final List<Ordered> rows;
+    private final List<Unused> unused;
+    private final boolean clockTaken;
 
     private LoggerFile(String shown, Proposal.Clear clear, List<Found> found, List<Ordered> rows) {
         this.shown = shown;
@@ -40,6 +42,8 @@ public final class LoggerFile {
         this.said = List.copyOf(clear.said());
         this.found = List.copyOf(found);
         this.rows = List.copyOf(rows);
+        this.unused = List.copyOf(clear.unused());
+        this.clockTaken = clear.clockTaken();
     }
 
     /** What became of a file. */
@@ -110,6 +114,16 @@ public final class LoggerFile {
     /** Returns the clock of the logger. */
     public ZoneId zone() {
         return plan.clock().zone();
+    }
+
+    /** Returns whether times were taken by the usual clock, since neither the file nor the user says one. */
+    public boolean isClockTaken() {
+        return clockTaken;
+    }
+
+    /** Returns the columns with figures that were taken for nothing. */
+    public List<Unused> unused() {
+        return unused;
     }
 
     /** Returns how the file was understood. */

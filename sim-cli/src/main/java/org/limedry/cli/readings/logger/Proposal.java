@@ -3,9 +3,11 @@ package org.limedry.cli.readings.logger;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -27,6 +29,7 @@ final class Proposal {
     private final Questions questions;
     private final ZoneId fallback;
     private final List<Said> said = new ArrayList<>();
+    private boolean clockTaken;
 
     private Proposal(Questions questions, ZoneId fallback) {
         this.questions = questions;
@@ -36,8 +39,14 @@ final class Proposal {
     /** What came of it. */
     sealed interface Result {}
 
-    /** A way to read the file. */
-    record Clear(ReadingPlan plan, Sheet sheet, List<Said> said) implements Result {}
+    /**
+     * A way to read the file.
+     *
+     * @param unused columns with figures that are taken for nothing
+     * @param clockTaken whether some of its times have no clock but the usual one here
+     */
+    record Clear(ReadingPlan plan, Sheet sheet, List<Said> said, List<Unused> unused, boolean clockTaken)
+            implements Result {}
 
     /** Questions that only the user can answer. */
     record Unclear(List<InputProblem> problems) implements Result {}
@@ -76,6 +85,7 @@ final class Proposal {
         new Doubts(sheet, columns, questions).raise(units);
         ReadingPlan.Offsets offsets = offsets();
         ReadingPlan.Only only = only(sheet);
+        List<Unused> unused = unused(sheet, columns, only);
         if (!questions.problems().isEmpty()) {
             return unclear();
         }
@@ -83,7 +93,8 @@ final class Proposal {
         columns.forEach(
                 (role, column) -> named.put(role, new ReadingPlan.Column(column, Questions.name(sheet, column))));
         ReadingPlan.Cells cells = new ReadingPlan.Cells(parting, decimals, sheet.headingLine());
-        return new Clear(new ReadingPlan(cells, named, clock, units, offsets, only), sheet, said);
+        ReadingPlan plan = new ReadingPlan(cells, named, clock, units, offsets, only);
+        return new Clear(plan, sheet, said, unused, clockTaken);
     }
 
     private void sayColumns(Sheet sheet, Map<Role, Integer> columns) {
@@ -98,6 +109,14 @@ final class Proposal {
             say("only lines", "with " + only.name() + " " + only.text() + " (told)");
         }
         return only;
+    }
+
+    private List<Unused> unused(Sheet sheet, Map<Role, Integer> columns, ReadingPlan.Only only) {
+        Set<Integer> used = new HashSet<>(columns.values());
+        used.add(only.column());
+        List<Unused> unused = Unused.of(sheet, used);
+        unused.forEach(one -> say("not used", one.wordsOnItsOwn(columns.containsKey(Role.WIND))));
+        return unused;
     }
 
     private Unclear unclear() {
@@ -167,10 +186,11 @@ final class Proposal {
         Optional<ZoneId> told = questions.zone();
         String heading = sheet.heading(columns.getOrDefault(Role.TIME, 0));
         Matcher utc = UTC_HEADING.matcher(heading);
-        boolean ownOffsets = sheet.readings().stream()
+        List<Stamp> all = sheet.readings().stream()
                 .flatMap(row -> stamps.of(row).stream())
-                .anyMatch(stamp -> !stamp.offset().isEmpty());
-        if (ownOffsets) {
+                .toList();
+        if (all.stream().anyMatch(stamp -> !stamp.offset().isEmpty())) {
+            clockTaken = told.isEmpty() && all.stream().anyMatch(stamp -> stamp.offset().isEmpty());
             say("clock", "each time says how far it is from UTC");
             return told.orElse(fallback);
         } else if (told.isPresent()) {
@@ -181,6 +201,7 @@ final class Proposal {
             say("clock", zone + ", as the heading says");
             return zone;
         }
+        clockTaken = true;
         say("clock", fallback + " (the usual one here; --zone says another, summer time included)");
         return fallback;
     }

@@ -35,6 +35,11 @@ final class Questions {
         problems.add(new InputProblem(shown, 0, key.word(), rule, found));
     }
 
+    /** Reports that what was said for a key cannot be. */
+    void refuse(PlanKey key, String rule) {
+        asked.word(key).ifPresent(word -> wrong(key, word, rule));
+    }
+
     private void wrong(PlanKey key, Asked.Word word, String rule) {
         problems.add(new InputProblem(word.file(), word.line(), key.word(), rule, "\"" + word.text() + "\""));
     }

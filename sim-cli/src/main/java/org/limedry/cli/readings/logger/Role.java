@@ -43,6 +43,11 @@ public enum Role {
         return words;
     }
 
+    /** Returns whether a column of one can be headed as a column of the other: both are temperatures. */
+    boolean isLike(Role other) {
+        return this == other || (this == TEMPERATURE && other == SURFACE) || (this == SURFACE && other == TEMPERATURE);
+    }
+
     /** Returns whether a heading may stand over such a column. */
     boolean isNamedBy(String heading) {
         String small = heading.toLowerCase(Locale.ROOT);
