@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.readings.diary.Diary;
@@ -16,9 +17,11 @@ import org.limedry.cli.readings.diary.DiaryFile;
 import org.limedry.cli.readings.logger.Asked;
 import org.limedry.cli.readings.logger.LoggerFile;
 import org.limedry.cli.readings.logger.PlanFile;
+import org.limedry.cli.readings.logger.Unused;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.cli.site.schema.Key;
 import org.limedry.cli.site.schema.Place;
+import org.limedry.climate.LoggedReading;
 import org.limedry.climate.Readings;
 import org.limedry.climate.SensorError;
 import org.limedry.units.Units;
@@ -30,6 +33,7 @@ final class ReadingFiles {
     private final Path folder;
     private final List<String> remarks = new ArrayList<>();
     private final Map<Path, String> namedAt = new HashMap<>();
+    private final List<String> clockTaken = new ArrayList<>();
 
     private ReadingFiles(SiteParts parts, Entry entry, Path folder) {
         this.parts = parts;
@@ -68,7 +72,7 @@ final class ReadingFiles {
                         parts.weather().isOf(parts.days().from(), last)
                                 ? last
                                 : parts.days().from());
-        return new SiteReadings(loggers, outdoors, diary, error, new SiteReadings.Known(weather, last, last), remarks);
+        return new SiteReadings(loggers, outdoors, diary, error, new SiteReadings.Known(weather, last, last), allRemarks());
     }
 
     private Optional<SiteReadings.Logged> logger(Entry logger) {
@@ -147,10 +151,17 @@ final class ReadingFiles {
                 LoggerFile.Result result =
                         LoggerFile.read(path, shown, asked, parts.days().zone());
                 if (result instanceof LoggerFile.Bad bad) {
-                    bad.problems().forEach(at.problems()::add);
+                    bad.problems().stream()
+                            .map(problem ->
+                                    PlanHint.on(problem, path, parts.days().zone()))
+                            .forEach(at.problems()::add);
                     return Optional.empty();
                 }
                 LoggerFile file = ((LoggerFile.Good) result).file();
+                if (file.isClockTaken()) {
+                    clockTaken.add(shown);
+                }
+                remarkUnused(key, file);
                 file.doubts().forEach(doubt -> remarks.add(shown + ": " + doubt));
                 return Optional.of(file);
             } catch (BadInputException plan) {
@@ -177,6 +188,38 @@ final class ReadingFiles {
             // It is not there, which is told when it is read.
             return path.toAbsolutePath().normalize();
         }
+    }
+
+    /** Columns that were taken for nothing count where something is missing that they may be. */
+    private void remarkUnused(Key<String> key, LoggerFile file) {
+        boolean yard = key.equals(ReadingKeys.OUTDOORS);
+        List<LoggedReading> all = file.readings().all();
+        if (yard && all.stream().noneMatch(reading -> reading.windMPerS().isPresent())) {
+            file.unused().stream()
+                    .filter(Unused::looksLikeWind)
+                    .forEach(wind -> remarks.add(file.shown() + ": " + wind.words()
+                            + " looks like wind and is not used, wind is taken in m/s only: if it is,"
+                            + " limedry readings FILE --wind " + wind.number() + " --write-plan"));
+        }
+        boolean air = all.stream().anyMatch(reading -> reading.celsius().isPresent());
+        if (!yard && air && all.stream().noneMatch(reading -> reading.relativeHumidity().isPresent())) {
+            String unused = file.unused().stream().map(Unused::words).collect(Collectors.joining(", "));
+            remarks.add(file.shown() + ": no humidity was read, nothing is learnt from it"
+                    + (unused.isEmpty()
+                            ? ""
+                            : "; not used: " + unused
+                                    + ": if that is humidity, limedry readings FILE --humidity COLUMN --write-plan"));
+        }
+    }
+
+    private List<String> allRemarks() {
+        if (!clockTaken.isEmpty()) {
+            remarks.add(
+                    0,
+                    String.join(", ", clockTaken) + ": times as " + parts.days().zone()
+                            + ", the clock of the place, for neither the file nor a reading plan says one");
+        }
+        return remarks;
     }
 
     private Optional<Diary> diary() {

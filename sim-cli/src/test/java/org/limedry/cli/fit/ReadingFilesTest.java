@@ -166,4 +166,75 @@ final class ReadingFilesTest {
                 site().outdoorRemarks().get(0));
         assertEquals(Optional.empty(), site().weatherDoubt(readings().until()));
     }
+
+    /** Writes times of the clock on the wall in place of those of UTC. */
+    private void writeLocalTimes(String file) throws IOException {
+        edit(file, text -> text.replace("time UTC", "time").replaceAll("(\\d{2}:\\d{2}):00Z", "$1"));
+    }
+
+    // EXACT: in October Ireland is an hour before UTC; a plan says the clock once for good.
+    @Test
+    void timesWithoutAClock_areOfThePlaceAndTold() throws IOException {
+        assertEquals(List.of(), readings().remarks());
+
+        writeLocalTimes("week2/yard.csv");
+        writeLocalTimes("week2/store.csv");
+        assertEquals(
+                List.of("week2/store.csv, week2/yard.csv: times as Europe/Dublin, the clock of the place, for neither the file nor"
+                        + " a reading plan says one"),
+                site().readings().orElseThrow().remarks());
+        assertEquals(
+                Instant.parse("2026-10-18T22:00:00Z"),
+                site().readings().orElseThrow().outdoors().orElseThrow().from());
+
+        Files.writeString(folder.resolve("week2/yard.plan.yaml"), "zone: UTC\n");
+        Files.writeString(folder.resolve("week2/store.plan.yaml"), "zone: UTC\n");
+        assertEquals(List.of(), readings().remarks());
+    }
+
+    @Test
+    void roomLoggerWithoutHumidity_isTold() throws IOException {
+        edit("week2/store.csv", text -> text.replace("humidity %", "Feuchte"));
+
+        assertEquals(
+                List.of("week2/store.csv: no humidity was read, nothing is learnt from it; not used: column 3 \"Feuchte\": if that"
+                        + " is humidity, limedry readings FILE --humidity COLUMN --write-plan"),
+                readings().remarks());
+    }
+
+    @Test
+    void windInAnotherUnit_isToldWithItsColumn() throws IOException {
+        edit("week2/yard.csv", text -> text.replace("wind m/s", "wind km/h"));
+
+        List<String> remarks = readings().remarks();
+
+        assertEquals(
+                "week2/yard.csv: column 4 \"wind km/h\" looks like wind and is not used, wind is taken in m/s only: if it is,"
+                        + " limedry readings FILE --wind 4 --write-plan",
+                remarks.get(0));
+        assertTrue(remarks.get(1).startsWith("no wind was read outdoors"), remarks.get(1));
+    }
+
+    @Test
+    void fahrenheitUnsaid_isRefusedWithTheCommandThatKeepsIt() throws IOException {
+        edit("week2/store.csv", text -> text.replaceAll("Z;(\\d)\\d?\\.", "Z;5$1."));
+        Path store = folder.resolve("week2/store.csv");
+
+        assertBadInput("say --temperature-unit F, or C if they are right; a site file has no such options, they are kept in"
+                + " store.plan.yaml: limedry readings " + store + " --temperature-unit F --write-plan (and --zone Europe/Dublin"
+                + " if its times do not say their clock)");
+
+        // EXACT: the command that was named, and the fit no longer asks.
+        Cli plan = Cli.run("readings", store, "--temperature-unit", "F", "--write-plan");
+        assertEquals(0, plan.code(), plan.err());
+        assertEquals(List.of(), readings().remarks());
+    }
+
+    @Test
+    void fahrenheitUnsaid_besideAPlan_isRefusedWithThePlan() throws IOException {
+        edit("week2/store.csv", text -> text.replaceAll("Z;(\\d)\\d?\\.", "Z;5$1."));
+        Path plan = Files.writeString(folder.resolve("week2/store.plan.yaml"), "decimals: point\n");
+
+        assertBadInput("say --temperature-unit F, or C if they are right; a site file has no such options, say it in " + plan);
+    }
 }
