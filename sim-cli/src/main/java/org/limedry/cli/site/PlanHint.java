@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.logger.PlanFile;
+import org.limedry.cli.readings.logger.PlanKey;
 
 /** What is asked about a logger file names options of {@code limedry readings}: a site file has them said by the reading plan. */
 final class PlanHint {
@@ -34,6 +35,14 @@ final class PlanHint {
         }
         String rule = problem.rule() + "; " + way(options, file, zone);
         return new InputProblem(problem.file(), problem.line(), problem.path(), rule, problem.found());
+    }
+
+    /** Returns how to have one thing said of a file from then on: in its plan, or by the command that writes one. */
+    static String way(PlanKey key, String word, Path file) {
+        Path plan = PlanFile.beside(file);
+        return Files.exists(plan)
+                ? "say " + key.word() + ": " + word + " in " + plan
+                : "limedry readings " + file + " " + key.option() + " " + word + " --write-plan";
     }
 
     private static String way(Map<String, String> options, Path file, ZoneId zone) {

@@ -17,6 +17,7 @@ import org.limedry.cli.readings.diary.DiaryFile;
 import org.limedry.cli.readings.logger.Asked;
 import org.limedry.cli.readings.logger.LoggerFile;
 import org.limedry.cli.readings.logger.PlanFile;
+import org.limedry.cli.readings.logger.PlanKey;
 import org.limedry.cli.readings.logger.Unused;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.cli.site.schema.Key;
@@ -161,7 +162,7 @@ final class ReadingFiles {
                 if (file.isClockTaken()) {
                     clockTaken.add(shown);
                 }
-                remarkUnused(key, file);
+                remarkUnused(key, file, path);
                 file.doubts().forEach(doubt -> remarks.add(shown + ": " + doubt));
                 return Optional.of(file);
             } catch (BadInputException plan) {
@@ -191,15 +192,15 @@ final class ReadingFiles {
     }
 
     /** Columns that were taken for nothing count where something is missing that they may be. */
-    private void remarkUnused(Key<String> key, LoggerFile file) {
+    private void remarkUnused(Key<String> key, LoggerFile file, Path path) {
         boolean yard = key.equals(ReadingKeys.OUTDOORS);
         List<LoggedReading> all = file.readings().all();
         if (yard && all.stream().noneMatch(reading -> reading.windMPerS().isPresent())) {
             file.unused().stream()
                     .filter(Unused::looksLikeWind)
                     .forEach(wind -> remarks.add(file.shown() + ": " + wind.words()
-                            + " looks like wind and is not used, wind is taken in m/s only: if it is,"
-                            + " limedry readings FILE --wind " + wind.number() + " --write-plan"));
+                            + " looks like wind and is not used, wind is taken in m/s only: if it is, "
+                            + PlanHint.way(PlanKey.WIND, Integer.toString(wind.number()), path)));
         }
         boolean air = all.stream().anyMatch(reading -> reading.celsius().isPresent());
         if (!yard && air && all.stream().noneMatch(reading -> reading.relativeHumidity().isPresent())) {
@@ -208,7 +209,7 @@ final class ReadingFiles {
                     + (unused.isEmpty()
                             ? ""
                             : "; not used: " + unused
-                                    + ": if that is humidity, limedry readings FILE --humidity COLUMN --write-plan"));
+                                    + ": if that is humidity, " + PlanHint.way(PlanKey.HUMIDITY, "COLUMN", path)));
         }
     }
 

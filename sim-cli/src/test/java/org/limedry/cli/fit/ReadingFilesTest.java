@@ -198,19 +198,21 @@ final class ReadingFilesTest {
 
         assertEquals(
                 List.of("week2/store.csv: no humidity was read, nothing is learnt from it; not used: column 3 \"Feuchte\": if that"
-                        + " is humidity, limedry readings FILE --humidity COLUMN --write-plan"),
+                        + " is humidity, limedry readings " + folder.resolve("week2/store.csv")
+                        + " --humidity COLUMN --write-plan"),
                 readings().remarks());
     }
 
     @Test
     void windInAnotherUnit_isToldWithItsColumn() throws IOException {
         edit("week2/yard.csv", text -> text.replace("wind m/s", "wind km/h"));
+        Path plan = Files.writeString(folder.resolve("week2/yard.plan.yaml"), "decimals: point\n");
 
         List<String> remarks = readings().remarks();
 
         assertEquals(
                 "week2/yard.csv: column 4 \"wind km/h\" looks like wind and is not used, wind is taken in m/s only: if it is,"
-                        + " limedry readings FILE --wind 4 --write-plan",
+                        + " say wind: 4 in " + plan,
                 remarks.get(0));
         assertTrue(remarks.get(1).startsWith("no wind was read outdoors"), remarks.get(1));
     }

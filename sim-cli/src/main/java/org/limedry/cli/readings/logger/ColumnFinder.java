@@ -36,8 +36,9 @@ final class ColumnFinder {
     }
 
     private void take(Role role, int column) {
-        Optional<Role> before = columns.keySet().stream()
-                .filter(other -> columns.get(other) == column)
+        Optional<Role> before = columns.entrySet().stream()
+                .filter(entry -> entry.getValue() == column)
+                .map(Map.Entry::getKey)
                 .findFirst();
         if (before.isPresent()) {
             String words = before.get().words();

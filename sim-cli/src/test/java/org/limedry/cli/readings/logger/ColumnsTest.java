@@ -26,8 +26,11 @@ final class ColumnsTest {
     // EXACT: every column with figures is a role or not used; words and marks are no figures.
     @Test
     void columns_thatAreTakenForNothing_areTold() {
-        String text = "Zeit;Temperatur;Feuchte;wind km/h;window;mark\n"
-                + "2026-11-09 08:00;7,5;85,5;12;0;on\n2026-11-09 09:00;7,6;85,4;14;1;off\n";
+        String text = """
+                Zeit;Temperatur;Feuchte;wind km/h;window;mark
+                2026-11-09 08:00;7,5;85,5;12;0;on
+                2026-11-09 09:00;7,6;85,4;14;1;off
+                """;
 
         LoggerFile file = Logs.good(text);
         LoggerFile told = Logs.good(text, Logs.asked(Map.of(PlanKey.HUMIDITY, "Feuchte", PlanKey.ONLY, "window=1")));
