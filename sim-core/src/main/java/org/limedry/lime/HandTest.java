@@ -36,4 +36,15 @@ public record HandTest(String wall, int coat, Instant instant, Result result) {
     public HandTest {
         Check.notBlank(wall, "wall");
     }
+
+    /**
+     * Tells whether one of the two must be wrong: the same coat was found ready, and at the same time or later not. A coat that
+     * was ready once does not go soft again.
+     */
+    public boolean contradicts(HandTest other) {
+        if (!wall.equals(other.wall) || coat != other.coat || result.passes() == other.result.passes()) {
+            return false;
+        }
+        return result.passes() ? !other.instant.isBefore(instant) : !instant.isBefore(other.instant);
+    }
 }

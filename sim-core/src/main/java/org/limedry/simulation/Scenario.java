@@ -23,7 +23,7 @@ import org.limedry.wall.WallPlan;
  * @param walls walls, floors, ceilings and panes of all rooms
  * @param coats coats in the order in which they are listed, each wall's numbered from 1
  * @param rule when the next coat may go on
- * @param handTests the plasterer's own tests
+ * @param handTests the plasterer's own tests, of which no two contradict
  * @param physics coefficients and constants
  * @param accuracy grid and tolerance
  */
@@ -49,6 +49,9 @@ public record Scenario(
         handTests = List.copyOf(handTests);
         if (!from.isBefore(until)) {
             throw new IllegalArgumentException("until: must be after " + from + ", was " + until);
+        }
+        for (HandTest test : handTests) {
+            Check.that(handTests.stream().noneMatch(test::contradicts), "handTests", "without contradiction", test);
         }
     }
 
