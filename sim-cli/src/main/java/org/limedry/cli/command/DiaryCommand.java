@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -62,7 +64,7 @@ final class DiaryCommand implements Callable<Integer> {
         Optional<Site> read = site == null ? Optional.empty() : Optional.of(read(site));
         DiaryPlaces places = read.map(Site::diaryPlaces).orElseGet(DiaryPlaces::any);
         if (check != null) {
-            return check(check, places).code();
+            return check(check, places, read).code();
         }
         LocalDate first = from != null
                 ? from
@@ -81,7 +83,7 @@ final class DiaryCommand implements Callable<Integer> {
     }
 
     private static Site read(Path file) {
-        SiteReader.Result result = SiteReader.read(file);
+        SiteReader.Result result = SiteReader.readAlone(file);
         if (result instanceof SiteReader.Bad bad) {
             throw new BadInputException(bad.problems());
         }
@@ -89,12 +91,15 @@ final class DiaryCommand implements Callable<Integer> {
     }
 
     /** Tells the totals of what can be read even where some lines cannot. */
-    private ExitCode check(Path file, DiaryPlaces places) {
+    private ExitCode check(Path file, DiaryPlaces places, Optional<Site> of) {
         DiaryFile diary = DiaryFile.read(file, places);
         DiaryWords.of(diary.diary()).forEach(spec.commandLine().getOut()::println);
-        diary.problems().stream()
+        List<InputProblem> problems = new ArrayList<>(diary.problems());
+        of.ifPresent(known -> problems.addAll(known.doubts(diary.diary(), file.toString())));
+        problems.stream()
+                .sorted(Comparator.comparing(InputProblem::line))
                 .map(InputProblem::text)
                 .forEach(spec.commandLine().getErr()::println);
-        return diary.problems().isEmpty() ? ExitCode.DONE : ExitCode.BAD_INPUT;
+        return problems.isEmpty() ? ExitCode.DONE : ExitCode.BAD_INPUT;
     }
 }

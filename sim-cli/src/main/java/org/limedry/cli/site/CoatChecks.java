@@ -28,7 +28,7 @@ final class CoatChecks {
     /** Reports every disagreement. */
     void run() {
         site.given(SiteKeys.COATS).orElse(List.of()).forEach(this::coat);
-        site.given(SiteKeys.HAND_TESTS).orElse(List.of()).forEach(this::handTest);
+        HandTestChecks.of(site, walls, days).file();
         site.given(SiteKeys.GANGS).orElse(List.of()).forEach(this::gang);
     }
 
@@ -68,19 +68,6 @@ final class CoatChecks {
             coat.at(CoatKeys.LAID).problem(day.toString(), "must be after the coat under it, " + under.get());
         }
         inRun(coat, CoatKeys.LAID, day);
-    }
-
-    private void handTest(Entry test) {
-        walls.check(test);
-        walls.find(test)
-                .ifPresent(wall -> test.given(CoatKeys.COAT)
-                        .filter(number -> number > count.getOrDefault(wall.planName(), 0))
-                        .ifPresent(number -> test.at(CoatKeys.COAT)
-                                .problem(
-                                        number.toString(),
-                                        "there are " + count.getOrDefault(wall.planName(), 0)
-                                                + " coats on that wall")));
-        test.given(CoatKeys.DATE).ifPresent(day -> inRun(test, CoatKeys.DATE, day));
     }
 
     private void gang(Entry gang) {

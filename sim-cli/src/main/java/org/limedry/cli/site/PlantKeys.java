@@ -97,6 +97,11 @@ final class PlantKeys {
         return fuel;
     }
 
+    /** Tells whether a kind of plant is a heater. */
+    static boolean isHeater(String kind) {
+        return HEATERS.containsKey(kind);
+    }
+
     private static Map<String, Block> machines() {
         Map<String, Block> blocks = new LinkedHashMap<>();
         Block heater = timed(ON, KW, THERMOSTAT, RADIANT, AIMED);

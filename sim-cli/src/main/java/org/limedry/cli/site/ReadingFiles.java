@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.limedry.cli.problem.BadInputException;
+import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.diary.Diary;
 import org.limedry.cli.readings.diary.DiaryFile;
 import org.limedry.cli.readings.logger.Asked;
@@ -225,9 +226,12 @@ final class ReadingFiles {
 
     private Optional<Diary> diary() {
         return path(entry, ReadingKeys.DIARY).flatMap(path -> {
-            DiaryFile file = DiaryFile.read(path, entry.get(ReadingKeys.DIARY), SitePlaces.of(parts));
-            file.problems().forEach(entry.at(ReadingKeys.DIARY).problems()::add);
-            return file.problems().isEmpty() ? Optional.of(file.diary()) : Optional.empty();
+            String shown = entry.get(ReadingKeys.DIARY);
+            DiaryFile file = DiaryFile.read(path, shown, SitePlaces.of(parts));
+            List<InputProblem> wrong = new ArrayList<>(file.problems());
+            wrong.addAll(DiaryChecks.of(parts, file.diary(), shown));
+            wrong.forEach(entry.at(ReadingKeys.DIARY).problems()::add);
+            return wrong.isEmpty() ? Optional.of(file.diary()) : Optional.empty();
         });
     }
 

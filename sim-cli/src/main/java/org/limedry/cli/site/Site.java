@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.limedry.cli.problem.InputProblem;
+import org.limedry.cli.readings.diary.Diary;
 import org.limedry.cli.readings.diary.DiaryPlaces;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.climate.Shelter;
@@ -306,6 +308,15 @@ public final class Site {
     /** Returns the names that the diary of this site uses. */
     public DiaryPlaces diaryPlaces() {
         return SitePlaces.of(parts);
+    }
+
+    /**
+     * Returns what in a diary cannot be on this site.
+     *
+     * @param shown the file of the diary as the user named it
+     */
+    public List<InputProblem> doubts(Diary diary, String shown) {
+        return DiaryChecks.of(parts, diary, shown);
     }
 
     /** Returns what keeps the weather up to an instant from being that of these days; empty if it is. */

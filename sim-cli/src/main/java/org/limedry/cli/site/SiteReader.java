@@ -18,10 +18,12 @@ public final class SiteReader {
 
     private final Problems problems;
     private final Path folder;
+    private final boolean alone;
 
-    private SiteReader(String shown, Path folder) {
+    private SiteReader(String shown, Path folder, boolean alone) {
         this.problems = new Problems(shown);
         this.folder = folder;
+        this.alone = alone;
     }
 
     /** What became of a file. */
@@ -39,12 +41,22 @@ public final class SiteReader {
 
     /** Reads a file; files that it names are looked for beside it. */
     public static Result read(Path file) {
+        return read(file, false);
+    }
+
+    /** Reads a file without what was read and learnt on the site, which may be missing or wrong. */
+    public static Result readAlone(Path file) {
+        return read(file, true);
+    }
+
+    private static Result read(Path file, boolean alone) {
         TextFile.Content content = TextFile.read(file, file.toString(), "", MOST_BYTES);
         if (content instanceof TextFile.Unreadable unreadable) {
             return new Bad(List.of(unreadable.problem()));
         }
         Path folder = file.toAbsolutePath().normalize().getParent();
-        return parse(((TextFile.Text) content).text(), file.toString(), folder == null ? file : folder);
+        SiteReader reader = new SiteReader(file.toString(), folder == null ? file : folder, alone);
+        return reader.parse(((TextFile.Text) content).text());
     }
 
     /**
@@ -54,9 +66,12 @@ public final class SiteReader {
      * @param folder where the files that it names are looked for
      */
     static Result parse(String text, String shown, Path folder) {
-        SiteReader reader = new SiteReader(shown, folder);
-        Optional<Site> site = YamlTree.parse(text, reader.problems).flatMap(reader::site);
-        return site.isPresent() ? new Good(site.get()) : new Bad(reader.problems.sorted());
+        return new SiteReader(shown, folder, false).parse(text);
+    }
+
+    private Result parse(String text) {
+        Optional<Site> site = YamlTree.parse(text, problems).flatMap(this::site);
+        return site.isPresent() ? new Good(site.get()) : new Bad(problems.sorted());
     }
 
     private Optional<Site> site(Node root) {
@@ -98,7 +113,7 @@ public final class SiteReader {
 
     /** Adds what lies beside the file, and what had been agreed. */
     private Optional<Site> site(SiteParts file, Materials materials, SiteWeather plannedWeather) {
-        SiteParts parts = file.with(ReadingFiles.load(file, folder), fitted(file, materials));
+        SiteParts parts = alone ? file : file.with(ReadingFiles.load(file, folder), fitted(file, materials));
         if (!problems.isEmpty()) {
             return Optional.empty();
         }

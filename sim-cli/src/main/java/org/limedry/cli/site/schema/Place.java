@@ -18,6 +18,11 @@ public record Place(Problems problems, String path, int line) {
         return new Place(problems, path + "[" + index + "]", atLine);
     }
 
+    /** Returns the file and the line, "site.yaml:23". */
+    public String words() {
+        return line > 0 ? problems.file() + ":" + line : problems.file();
+    }
+
     /**
      * Reports a problem here.
      *

@@ -31,6 +31,11 @@ public final class Problems {
         }
     }
 
+    /** Returns the file as the user named it. */
+    String file() {
+        return file;
+    }
+
     /** Returns the place of the whole file. */
     public Place root() {
         return new Place(this, "", 0);
