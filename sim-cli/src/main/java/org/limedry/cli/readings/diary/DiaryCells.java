@@ -21,8 +21,10 @@ import org.limedry.lime.HandTest;
 final class DiaryCells {
     private static final Pattern SPELL =
             Pattern.compile("(.*?)\\s*(\\d{1,2}):(\\d{2})\\s*[-\u2013]\\s*(\\d{1,2}):(\\d{2})\\s*(?:\\((.*)\\))?");
-    private static final Pattern AMOUNT = Pattern.compile("(.*?)\\s*(\\d{1,5}(?:\\.\\d{1,3})?)");
-    private static final Pattern MARK = Pattern.compile("(.*?)\\s+(?:(\\d{1,2})\\s+)?(dents|nail not knuckle|hard)");
+    private static final Pattern AMOUNT = Pattern.compile("(?:(\\S.*?)\\s+)?(\\d{1,5}(?:\\.\\d{1,3})?)");
+    private static final Pattern COMMA = Pattern.compile("(\\d),(\\d)");
+    private static final Pattern MARK =
+            Pattern.compile("(.*?)\\s+(?:(\\d{1,2})\\s+)?(dents|nail not knuckle|hard|d|n|h)");
     private static final int DAY_MINUTES = 1440;
     private static final double DAY_HOURS = 24.0;
     private static final Set<String> NONE = Set.of("no", "none", "shut", "off", "0", "-");
@@ -133,15 +135,25 @@ final class DiaryCells {
 
     private List<Amount> amounts(Column column) {
         String cell = cell(column);
-        if (cell.equals("0")) {
+        if (NONE.contains(cell.toLowerCase(Locale.ROOT))) {
             return List.of(new Amount("", 0.0));
         }
         List<Amount> amounts = items(column, item -> amount(column, item));
-        long unnamed = amounts.stream().filter(amount -> amount.of().isEmpty()).count();
-        if (unnamed > 1) {
-            fault(column, cell, "write decimals with a point, or name the room of each");
+        List<String> names = amounts.stream().map(Amount::of).toList();
+        if (names.size() > 1 && names.contains("")) {
+            fault(column, cell, "must be one number, or name the room of each" + withPoints(cell));
+        } else if (Set.copyOf(names).size() < names.size()) {
+            fault(column, cell, "must name each room once");
         }
         return amounts;
+    }
+
+    /** A decimal comma parts a number in two. */
+    private static String withPoints(String cell) {
+        String meant = COMMA.matcher(cell).replaceAll("$1.$2");
+        boolean numbers = Arrays.stream(meant.split(","))
+                .allMatch(item -> AMOUNT.matcher(item.strip()).matches());
+        return numbers && !meant.equals(cell) ? "; decimals with a point: " + meant : "";
     }
 
     private Optional<Amount> amount(Column column, String item) {
@@ -150,7 +162,7 @@ final class DiaryCells {
             fault(column, item, "must be a number, or a room and a number");
             return Optional.empty();
         }
-        String of = form.group(1);
+        String of = form.group(1) == null ? "" : form.group(1);
         boolean known =
                 of.isEmpty() || places.rooms().isEmpty() || places.rooms().contains(of);
         if (!known) {
@@ -182,18 +194,25 @@ final class DiaryCells {
             fault(
                     Column.HAND_TESTS,
                     item,
-                    "must be such as \"north 1 dents\": wall, coat, then dents, nail not knuckle or hard");
+                    "must be such as \"north 1 dents\": wall, coat, then dents, nail not knuckle or hard, or D, N, H");
             return Optional.empty();
         }
         int coat = form.group(2) == null ? 1 : Integer.parseInt(form.group(2));
-        HandTest.Result result =
-                HandTest.Result.valueOf(form.group(3).replace(' ', '_').toUpperCase(Locale.ROOT));
         if (coat < 1) {
             fault(Column.HAND_TESTS, item, "coats are counted from 1");
             return Optional.empty();
         }
         String wall = item.substring(0, form.group(1).length());
-        return name(Column.HAND_TESTS, wall, places.walls()).map(known -> new HandMark(known, coat, result));
+        return name(Column.HAND_TESTS, wall, places.walls()).map(known -> new HandMark(known, coat, found(form.group(3))));
+    }
+
+    /** The letters are those of the printed form. */
+    private static HandTest.Result found(String words) {
+        return switch (words.charAt(0)) {
+            case 'd' -> HandTest.Result.DENTS;
+            case 'n' -> HandTest.Result.NAIL_NOT_KNUCKLE;
+            default -> HandTest.Result.HARD;
+        };
     }
 
     private Optional<String> seen(String item) {

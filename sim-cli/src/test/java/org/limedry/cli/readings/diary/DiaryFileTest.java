@@ -19,6 +19,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.diary.DiaryPlaces.Name;
 import org.limedry.lime.HandTest;
@@ -99,6 +100,35 @@ final class DiaryFileTest {
         assertEquals(Set.of(Column.DATE), days.get(1).written());
     }
 
+    // EXACT: every word for none makes 0; an empty list would leave the day to the timetable.
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "no", "None", "off", "-"})
+    void read_noneOfAnAmount_isZero(String none) {
+        DiaryDay day = read("2026-11-09;;%s;%s;%s;%s\n".formatted(none, none, none, none))
+                .diary()
+                .days()
+                .get(0);
+        List<Amount> zero = List.of(new Amount("", 0.0));
+
+        assertEquals(new DiaryDay.Plant(zero, zero, zero, zero), day.plant());
+    }
+
+    // EXACT: the letters that the printed form asks for, with and without the coat.
+    @Test
+    void read_lettersOfThePrintedForm_areTheWords() {
+        DiaryDay day = read("2026-11-09;;;;;;;north D, west 2 n, north 2 H\n")
+                .diary()
+                .days()
+                .get(0);
+
+        assertEquals(
+                List.of(
+                        new HandMark("store north", 1, HandTest.Result.DENTS),
+                        new HandMark("store west", 2, HandTest.Result.NAIL_NOT_KNUCKLE),
+                        new HandMark("store north", 2, HandTest.Result.HARD)),
+                day.care().handTests());
+    }
+
     // PINNED: our own words.
     @ParameterizedTest
     @CsvSource(
@@ -112,9 +142,15 @@ final class DiaryFileTest {
                 "2026-11-09;window 9:00-11:00|diary.csv:2: doors open: \"window\"; not on this site; there are: yard door, store window, sail room window; the day is left out",
                 "2026-11-09;all day|diary.csv:2: doors open: \"all day\"; must be such as \"yard door 09:00-12:30 (Pat)\", or shut; the day is left out",
                 "2026-11-09;;25;|diary.csv:2: heater hours: \"25.0\"; must be at most 24; the day is left out",
-                "2026-11-09;;;;4,5|diary.csv:2: litres emptied: \"4,5\"; write decimals with a point, or name the room of each; the day is left out",
+                "2026-11-09;;;;4,5|diary.csv:2: litres emptied: \"4,5\"; must be one number, or name the room of each; decimals with a point: 4.5; the day is left out",
+                "2026-11-09;;;;store 2,8|diary.csv:2: litres emptied: \"store 2,8\"; must be one number, or name the room of each; decimals with a point: store 2.8; the day is left out",
+                "2026-11-09;;;;store 2,8, sail room 3,5|diary.csv:2: litres emptied: \"store 2,8, sail room 3,5\"; must be one number, or name the room of each; decimals with a point: store 2.8, sail room 3.5; the day is left out",
+                "2026-11-09;;store 5, 3|diary.csv:2: heater hours: \"store 5, 3\"; must be one number, or name the room of each; the day is left out",
+                "2026-11-09;;1.5,2|diary.csv:2: heater hours: \"1.5,2\"; must be one number, or name the room of each; the day is left out",
+                "2026-11-09;;-3;|diary.csv:2: heater hours: \"-3\"; must be a number, or a room and a number; the day is left out",
+                "2026-11-09;;store 5, store 3|diary.csv:2: heater hours: \"store 5, store 3\"; must name each room once; the day is left out",
                 "2026-11-09;;;;ten;;dawn|diary.csv:2: litres emptied: \"ten\"; must be a number, or a room and a number; misted at: \"dawn\"; must be a time such as 07:30; the day is left out",
-                "2026-11-09;;;;;;;north soft|diary.csv:2: hand tests: \"north soft\"; must be such as \"north 1 dents\": wall, coat, then dents, nail not knuckle or hard; the day is left out",
+                "2026-11-09;;;;;;;north soft|diary.csv:2: hand tests: \"north soft\"; must be such as \"north 1 dents\": wall, coat, then dents, nail not knuckle or hard, or D, N, H; the day is left out",
                 "2026-11-09;;;;;;;;;;;;|diary.csv:2: 13 cells; must have 12 cells",
             })
     void read_badLine_isOneMessage(String line, String problem) {
