@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.limedry.cli.command.Commands;
@@ -12,6 +14,7 @@ import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 
 /** Entry point: runs one command and turns every way of ending into an exit code. */
 public final class Main {
@@ -23,6 +26,7 @@ public final class Main {
         this.err = err;
         commandLine = new CommandLine(root);
         commands.forEach(commandLine::addSubcommand);
+        commandLine.registerConverter(LocalDate.class, Main::date);
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setParameterExceptionHandler((e, args) -> badUsage(e));
@@ -60,6 +64,14 @@ public final class Main {
         } finally {
             out.flush();
             err.flush();
+        }
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new TypeConversionException("\"" + text + "\" is no day; must be a day such as 2026-11-09");
         }
     }
 

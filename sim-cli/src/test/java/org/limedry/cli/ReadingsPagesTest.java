@@ -106,6 +106,16 @@ final class ReadingsPagesTest {
         assertTrue(err.toString().contains("--from: needed"), err.toString());
     }
 
+    // PINNED: our own words; the code is that of bad input.
+    @Test
+    void diary_fromWhatIsNoDay_saysHowADayIsWritten() {
+        assertEquals(ExitCode.BAD_INPUT.code(), run("diary", "--from", "9/11/2026"));
+        assertEquals(
+                "error: Invalid value for option '--from': \"9/11/2026\" is no day; must be a day such as 2026-11-09; "
+                        + "see limedry diary --help",
+                err.toString().strip());
+    }
+
     // EXACT: the night was made with 0.42 C and 2.3 % between the loggers and 0.1 C and 0.5 % noise on each.
     @Test
     void sideBySide_ofTheExampleNight_findsWhatWasPutIn() {
