@@ -43,7 +43,7 @@ sealed interface OrderGuess {
                 .map(Map.Entry::getKey)
                 .sorted()
                 .toList();
-        if (best.size() > 1) {
+        if (best.size() > 1 && most > 0) {
             return ambiguous(open, best);
         }
         if (best.isEmpty() || (open.size() - most) * LEAST_GOOD_TO_SPOILT > open.size()) {

@@ -48,6 +48,14 @@ final class LoggerFileTest {
         assertEquals(List.of("2026-11-13T14:30:00Z"), Logs.times(file));
     }
 
+    // EXACT: November has 30 days and no month is a 31st.
+    @Test
+    void read_datesThatAreNoDays_areRefused() {
+        String found = Logs.problems(Logs.read(HEADING + "31/11/2026 08:00,8.5,85\n", Asked.nothing()));
+
+        assertTrue(found.contains("no order of day, month and year fits the dates"), found);
+    }
+
     // EXACT: the orders that make a day of it; more days, or telling, settle it.
     @Test
     void read_yearOfTwoDigits_isSettledOnlyByMoreDaysOrByTelling() {
