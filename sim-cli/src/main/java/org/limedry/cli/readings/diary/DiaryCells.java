@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.limedry.cli.readings.logger.DateCells;
 import org.limedry.lime.HandTest;
 
 /** Reads the cells of one day; remembers every one that says nothing. */
@@ -31,9 +32,11 @@ final class DiaryCells {
 
     private final Map<Column, String> cells;
     private final DiaryPlaces places;
+    private final DateCells dates;
     private final List<String> faults = new ArrayList<>();
 
-    DiaryCells(Map<Column, String> cells, DiaryPlaces places) {
+    DiaryCells(Map<Column, String> cells, DiaryPlaces places, DateCells dates) {
+        this.dates = dates;
         this.cells = new EnumMap<>(cells);
         this.places = places;
     }
@@ -65,12 +68,11 @@ final class DiaryCells {
     }
 
     private LocalDate date() {
-        try {
-            return LocalDate.parse(cell(Column.DATE));
-        } catch (DateTimeException e) {
+        Optional<LocalDate> date = dates.date(cell(Column.DATE));
+        if (date.isEmpty()) {
             fault(Column.DATE, cell(Column.DATE), "must be a day such as 2026-11-09");
-            return LocalDate.EPOCH;
         }
+        return date.orElse(LocalDate.EPOCH);
     }
 
     private <T> List<T> items(Column column, Function<String, Optional<T>> reader) {

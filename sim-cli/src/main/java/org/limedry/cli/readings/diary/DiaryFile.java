@@ -2,10 +2,13 @@ package org.limedry.cli.readings.diary;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -15,6 +18,7 @@ import java.util.stream.Stream;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.CsvCells;
 import org.limedry.cli.readings.TextFile;
+import org.limedry.cli.readings.logger.DateCells;
 
 /**
  * A diary file: lines that begin with # are remarks, the first other line is the heading, each line below is a day.
@@ -24,6 +28,7 @@ import org.limedry.cli.readings.TextFile;
  */
 public record DiaryFile(Diary diary, List<InputProblem> problems) {
     private static final long MOST_BYTES = 5_000_000;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
 
     public DiaryFile {
         problems = List.copyOf(problems);
@@ -52,12 +57,20 @@ public record DiaryFile(Diary diary, List<InputProblem> problems) {
         return new Reader(shown, places).read(Arrays.asList(text.split("\r\n|\n|\r", -1)));
     }
 
+    /** A line cut into its cells. */
+    private record Row(int line, Map<Column, String> cells) {
+        String date() {
+            return cells.getOrDefault(Column.DATE, "");
+        }
+    }
+
     /** The work in progress. */
     private static final class Reader {
         private final String shown;
         private final DiaryPlaces places;
         private final List<InputProblem> problems = new ArrayList<>();
         private final Map<LocalDate, DiaryDay> days = new TreeMap<>();
+        private final List<Row> rows = new ArrayList<>();
         private Map<Column, Integer> columns = Map.of();
         private char separator = ';';
 
@@ -73,7 +86,7 @@ public record DiaryFile(Diary diary, List<InputProblem> problems) {
                     continue;
                 }
                 if (!columns.isEmpty()) {
-                    readDay(i + 1, line);
+                    readCells(i + 1, line);
                 } else if (!readHeading(i + 1, line)) {
                     break;
                 }
@@ -81,6 +94,8 @@ public record DiaryFile(Diary diary, List<InputProblem> problems) {
             if (columns.isEmpty() && problems.isEmpty()) {
                 problem(0, "there is nothing in it", headingRule());
             }
+            readDays();
+            problems.sort(Comparator.comparing(InputProblem::line));
             return new DiaryFile(new Diary(List.copyOf(days.values())), problems);
         }
 
@@ -112,7 +127,7 @@ public record DiaryFile(Diary diary, List<InputProblem> problems) {
                             .collect(Collectors.joining(", "));
         }
 
-        private void readDay(int number, String line) {
+        private void readCells(int number, String line) {
             Optional<List<String>> cells = CsvCells.of(line, separator);
             if (cells.isEmpty() || cells.get().size() > columns.size()) {
                 problem(
@@ -123,14 +138,35 @@ public record DiaryFile(Diary diary, List<InputProblem> problems) {
             }
             Map<Column, String> byColumn = new EnumMap<>(Column.class);
             columns.forEach((column, index) -> byColumn.put(
-                    column, index < cells.get().size() ? cells.get().get(index) : ""));
-            DiaryCells reader = new DiaryCells(byColumn, places);
-            DiaryDay day = reader.day(number);
+                    column,
+                    index < cells.get().size() ? cells.get().get(index).strip() : ""));
+            rows.add(new Row(number, byColumn));
+        }
+
+        /** The order of day and month is that of the whole file. */
+        private void readDays() {
+            DateCells dates = DateCells.of(rows.stream().map(Row::date).toList());
+            List<Row> open = rows.stream()
+                    .filter(row -> dates.perhaps(row.date()).isPresent())
+                    .toList();
+            rows.stream().filter(row -> !open.contains(row)).forEach(row -> readDay(row, dates));
+            open.stream().findFirst().ifPresent(first -> {
+                LocalDate perhaps = dates.perhaps(first.date()).orElseThrow();
+                problem(
+                        first.line(),
+                        "date: \"" + first.date() + "\", and this file does not say which number is the month",
+                        "must have the year first, such as " + perhaps + " if " + DAY.format(perhaps) + " is meant; "
+                                + (open.size() == 1 ? "the day is" : open.size() + " such days are") + " left out");
+            });
+        }
+
+        private void readDay(Row row, DateCells dates) {
+            DiaryCells reader = new DiaryCells(row.cells(), places, dates);
+            DiaryDay day = reader.day(row.line());
             if (!reader.faults().isEmpty()) {
-                problems.add(
-                        new InputProblem(shown, number, "", "the day is left out", String.join("; ", reader.faults())));
+                problem(row.line(), String.join("; ", reader.faults()), "the day is left out");
             } else if (days.containsKey(day.date())) {
-                problem(number, day.date() + " again", "must be there once; the first is kept");
+                problem(row.line(), day.date() + " again", "must be there once; the first is kept");
             } else {
                 days.put(day.date(), day);
             }

@@ -172,6 +172,49 @@ final class DiaryFileTest {
                 1, DiaryFile.parse("# nothing\n\n", "d.csv", PLACES).problems().size());
     }
 
+    private static List<LocalDate> dates(String... cells) {
+        return read(String.join(";shut\n", cells) + ";shut\n").diary().days().stream()
+                .map(DiaryDay::date)
+                .toList();
+    }
+
+    // EXACT: 19 is no month, so the day is first in all of the file, or the month; a name leaves nothing open.
+    @Test
+    void read_datesOfASpreadsheet_areTakenInTheOneOrderOfTheFile() {
+        LocalDate second = LocalDate.of(2026, 11, 2);
+        LocalDate nineteenth = LocalDate.of(2026, 11, 19);
+        List<LocalDate> both = List.of(second, nineteenth);
+
+        assertEquals(both, dates("2/11/2026", "19/11/2026"));
+        assertEquals(both, dates("02.11.2026", "19.11.2026"));
+        assertEquals(both, dates("11/2/2026", "11/19/2026"));
+        assertEquals(both, dates("2026-11-02", "19/11/2026"));
+        assertEquals(both, dates("2 Nov 2026", "2026/11/19"));
+        assertEquals(both, dates("2/11/2026", "31/11/2026", "19/11/2026"), "31 November is left out, and nothing else");
+    }
+
+    // PINNED: our own words. EXACT: what leaves it open which number is the month is one message, and no day of it counts.
+    @Test
+    void read_datesInOpenOrder_areOneProblem() {
+        String lines = "2026-11-01;shut\n02/11/2026;shut\n03/11/2026;ajar\n";
+
+        assertEquals(
+                List.of("diary.csv:3: date: \"02/11/2026\", and this file does not say which number is the month; "
+                        + "must have the year first, such as 2026-11-02 if 2 November is meant; 2 such days are left out"),
+                problems(lines));
+        assertEquals(1, read(lines).diary().days().size());
+        assertEquals(1, problems("19/11/2026;shut\n11/19/2026;shut\n").size(), "each says the contrary of the other");
+    }
+
+    // EXACT: two digits may be a year or a day, and 31 November is no day.
+    @ParameterizedTest
+    @ValueSource(strings = {"19/11/26", "31/11/2026", "19/11", "0/0/2026"})
+    void read_noDay_isAProblemOfItsLine(String date) {
+        assertEquals(
+                List.of("diary.csv:2: date: \"" + date + "\"; must be a day such as 2026-11-09; the day is left out"),
+                problems(date + ";shut\n2026-11-10;shut\n"));
+    }
+
     // EXACT: each gap that was put in.
     @Test
     void gaps_areListed() {
