@@ -177,7 +177,7 @@ public final class OddsFiles {
         List<List<String>> rows = odds.influences().stream()
                 .map(one -> List.of(
                         Names.capital(one.unknown().words()),
-                        OddsAnswer.range(findings.site().range(one.unknown()), one.unknown()),
+                        OddsAnswer.range(findings.range(one.unknown()), one.unknown()),
                         Figures.oneDecimal(one.daysOff()),
                         Figures.whole(100.0 * one.share()) + " %",
                         OddsAnswer.direction(one)))
@@ -225,7 +225,7 @@ public final class OddsFiles {
         List<List<?>> rows = new ArrayList<>();
         for (int other = 0; other < findings.scenario().coats().size(); other++) {
             for (Odds.Influence one : findings.odds(other).influences()) {
-                Estimate range = findings.site().range(one.unknown());
+                Estimate range = findings.range(one.unknown());
                 rows.add(List.of(
                         findings.name(other),
                         one.unknown().key(),

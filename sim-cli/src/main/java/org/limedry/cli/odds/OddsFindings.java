@@ -9,6 +9,7 @@ import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.site.Site;
 import org.limedry.lime.CoatPlan;
+import org.limedry.reference.Estimate;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.EnsembleResult;
@@ -55,6 +56,13 @@ public record OddsFindings(
 
     private Instant end() {
         return scenario.until();
+    }
+
+    /** Returns the range of an unknown: as a fit left it, or as it is before any. */
+    Estimate range(Uncertain unknown) {
+        return site.fitted()
+                .flatMap(file -> file.now(unknown))
+                .orElseGet(() -> new Estimate(unknown.likely(), unknown.low(), unknown.high()));
     }
 
     /** Returns the coat whose middle date is last: the one that the end of the job waits for. */

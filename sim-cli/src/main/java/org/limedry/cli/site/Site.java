@@ -18,7 +18,6 @@ import org.limedry.climate.Shelter;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherRecord;
 import org.limedry.lime.LimeKind;
-import org.limedry.reference.Estimate;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.Draw;
 import org.limedry.study.Measure;
@@ -271,12 +270,6 @@ public final class Site {
     /** Returns rooms and walls with their sizes, a line each: what a fit was made with. */
     public List<String> building() {
         return BuildingWords.of(scenario(Draw.likely()));
-    }
-
-    /** Returns the range of an unknown: as a fit left it, or as it is before any. */
-    public Estimate range(Uncertain unknown) {
-        return fitted().flatMap(file -> file.now(unknown))
-                .orElseGet(() -> new Estimate(unknown.likely(), unknown.low(), unknown.high()));
     }
 
     /** Returns everything of the building that nobody can know and that readings may tell of; weather is read, not fitted. */
