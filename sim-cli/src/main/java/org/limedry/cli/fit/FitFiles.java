@@ -105,12 +105,10 @@ public final class FitFiles {
     private void addDates(List<Block> blocks, FitFindings.Dates dates) {
         findings.issue(dates).parts().forEach(part -> blocks.add(new Block.Lines(part.heading(), false, part.lines())));
         narrowing()
-                .ifPresent(
-                        chart -> blocks.add(
-                                new Block.Figure(
-                                        chart,
-                                        "From the date that one run in five is earlier than to the one that one in five is later than: three in"
-                                                + " five lie between. The heading goes farther out, to hold four in five.")));
+                .ifPresent(chart -> blocks.add(new Block.Figure(
+                        chart,
+                        "From the date that one run in five is earlier than to the one that one in five is later than: three in"
+                                + " five lie between. The heading goes farther out, to hold four in five.")));
         blocks.add(new Block.Figures(coats(findings.issue(dates))));
         findings.issue(dates)
                 .heldBack()

@@ -108,7 +108,8 @@ public final class IssueWords {
         return IntStream.range(0, file.issue().coats().size())
                 .boxed()
                 .flatMap(coat -> dents.stream()
-                        .filter(test -> test.wall().equals(now(coat).wall()) && test.coat() == now(coat).coat())
+                        .filter(test -> test.wall().equals(now(coat).wall())
+                                && test.coat() == now(coat).coat())
                         .map(HandTest::instant)
                         .max(Comparator.naturalOrder())
                         .map(days::date)
@@ -150,7 +151,8 @@ public final class IssueWords {
         of(coat, file.changes()).forEach(change -> lines.add(change.cause() + ": " + later(change.days())));
         of(coat, file.readings()).stream()
                 .sorted(Comparator.comparingDouble(change -> -Math.abs(change.days())))
-                .forEach(change -> lines.add("(without " + change.cause() + " it would be " + later(-change.days()) + ")"));
+                .forEach(change ->
+                        lines.add("(without " + change.cause() + " it would be " + later(-change.days()) + ")"));
         if (lines.isEmpty()) {
             lines.add("nothing by a quarter of a day or more");
         }

@@ -42,8 +42,10 @@ final class DiaryChecks {
                 .diary(diary, problems);
         machine(Column.HEATER, "heater", PlantKeys::isHeater, day -> day.plant().heaterHours());
         machine(
-                Column.DEHUMIDIFIER, "dehumidifier", PlantKeys.DEHUMIDIFIER::equals, day -> day.plant()
-                        .dehumidifierHours());
+                Column.DEHUMIDIFIER,
+                "dehumidifier",
+                PlantKeys.DEHUMIDIFIER::equals,
+                day -> day.plant().dehumidifierHours());
     }
 
     /** Reports hours of a machine that the site file does not have, once for each room: nothing could run for them. */

@@ -32,10 +32,7 @@ final class HandTestChecks {
     private final Map<String, List<Optional<LocalDate>>> coats;
 
     private HandTestChecks(
-            Entry site,
-            WallNames walls,
-            Optional<RunDays> days,
-            Map<String, List<Optional<LocalDate>>> coats) {
+            Entry site, WallNames walls, Optional<RunDays> days, Map<String, List<Optional<LocalDate>>> coats) {
         this.site = site;
         this.walls = walls;
         this.days = days;
@@ -147,10 +144,11 @@ final class HandTestChecks {
                     outside.get().toString(),
                     "must be in the run, " + run.first() + " to " + run.last());
         } else {
-            laid(tried).ifPresent(laid -> tried.day()
-                    .filter(day -> day.isBefore(laid))
-                    .ifPresent(day -> tried.problem(
-                            CoatKeys.DATE, day.toString(), "that coat is not laid before " + laid)));
+            laid(tried)
+                    .ifPresent(laid -> tried.day()
+                            .filter(day -> day.isBefore(laid))
+                            .ifPresent(day -> tried.problem(
+                                    CoatKeys.DATE, day.toString(), "that coat is not laid before " + laid)));
         }
     }
 
@@ -171,12 +169,13 @@ final class HandTestChecks {
     private void agree(List<Tried> tests, List<Tried> before) {
         for (Tried tried : tests) {
             Optional<HandTest> test = tried.test(zone());
-            List<Tried> against = new ArrayList<>(test.map(one -> contrary(one, before)).orElse(List.of()));
-            test.filter(one -> !one.result().passes())
-                    .ifPresent(one -> against.addAll(contrary(one, tests)));
+            List<Tried> against =
+                    new ArrayList<>(test.map(one -> contrary(one, before)).orElse(List.of()));
+            test.filter(one -> !one.result().passes()).ifPresent(one -> against.addAll(contrary(one, tests)));
             if (!against.isEmpty()) {
                 String others = against.stream()
-                        .map(other -> other.found() + " (" + other.at().apply(CoatKeys.RESULT).words() + ")")
+                        .map(other -> other.found() + " ("
+                                + other.at().apply(CoatKeys.RESULT).words() + ")")
                         .collect(Collectors.joining(", "));
                 tried.problem(
                         CoatKeys.RESULT, tried.found(), "must agree with " + others + ": strike out the wrong one");

@@ -48,9 +48,8 @@ final class OutdoorDoubts {
         List<String> remarks = new ArrayList<>();
         outdoors().ifPresent(read -> {
             Instant known = parts.readings().orElseThrow().known().weather();
-            Instant until = known.isBefore(parts.days().until())
-                    ? known
-                    : parts.days().until();
+            Instant until =
+                    known.isBefore(parts.days().until()) ? known : parts.days().until();
             addHoles(remarks, "outdoor air", OutdoorHoles.ofAir(read, from, until), until);
             if (hasWind(read)) {
                 addHoles(remarks, "wind", OutdoorHoles.ofWind(read, from, until), until);

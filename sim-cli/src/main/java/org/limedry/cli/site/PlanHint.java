@@ -53,7 +53,7 @@ final class PlanHint {
         String words = options.entrySet().stream()
                 .map(option -> option.getKey() + " " + option.getValue())
                 .collect(Collectors.joining(" "));
-        return "a site file has no such options, they are kept in " + plan.getFileName() + ": limedry readings " + file + " "
-                + words + " --write-plan (and --zone " + zone + " if its times do not say their clock)";
+        return "a site file has no such options, they are kept in " + plan.getFileName() + ": limedry readings " + file
+                + " " + words + " --write-plan (and --zone " + zone + " if its times do not say their clock)";
     }
 }

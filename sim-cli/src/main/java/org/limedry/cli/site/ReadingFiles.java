@@ -74,7 +74,8 @@ final class ReadingFiles {
                         parts.weather().isOf(parts.days().from(), last)
                                 ? last
                                 : parts.days().from());
-        return new SiteReadings(loggers, outdoors, diary, error, new SiteReadings.Known(weather, last, last), allRemarks());
+        return new SiteReadings(
+                loggers, outdoors, diary, error, new SiteReadings.Known(weather, last, last), allRemarks());
     }
 
     private Optional<SiteReadings.Logged> logger(Entry logger) {
@@ -204,13 +205,15 @@ final class ReadingFiles {
                             + PlanHint.way(PlanKey.WIND, Integer.toString(wind.number()), path)));
         }
         boolean air = all.stream().anyMatch(reading -> reading.celsius().isPresent());
-        if (!yard && air && all.stream().noneMatch(reading -> reading.relativeHumidity().isPresent())) {
+        if (!yard
+                && air
+                && all.stream().noneMatch(reading -> reading.relativeHumidity().isPresent())) {
             String unused = file.unused().stream().map(Unused::words).collect(Collectors.joining(", "));
             remarks.add(file.shown() + ": no humidity was read, nothing is learnt from it"
                     + (unused.isEmpty()
                             ? ""
-                            : "; not used: " + unused
-                                    + ": if that is humidity, " + PlanHint.way(PlanKey.HUMIDITY, "COLUMN", path)));
+                            : "; not used: " + unused + ": if that is humidity, "
+                                    + PlanHint.way(PlanKey.HUMIDITY, "COLUMN", path)));
         }
     }
 

@@ -227,7 +227,8 @@ final class FitCommandTest {
         edit(
                 "room.csv",
                 text -> text.lines()
-                        .map(line -> line.startsWith("20") ? line + line.substring(line.indexOf(';'), line.lastIndexOf(';'))
+                        .map(line -> line.startsWith("20")
+                                ? line + line.substring(line.indexOf(';'), line.lastIndexOf(';'))
                                 : line + ";wall surface C")
                         .collect(Collectors.joining("\n")));
         Files.copy(folder.resolve("room.csv"), folder.resolve("gun.csv"));

@@ -54,7 +54,9 @@ final class ReadingFilesTest {
 
     private Site site() {
         SiteReader.Result result = SiteReader.read(folder.resolve("week2.yaml"));
-        assertTrue(result instanceof SiteReader.Good, () -> ((SiteReader.Bad) result).problems().toString());
+        assertTrue(
+                result instanceof SiteReader.Good,
+                () -> ((SiteReader.Bad) result).problems().toString());
         return ((SiteReader.Good) result).site();
     }
 
@@ -80,7 +82,8 @@ final class ReadingFilesTest {
     @Test
     void sameFile_byAnotherWayOrAsTheYard_isRefused() throws IOException {
         edit("week2.yaml", text -> text.replace(LOGGER, LOGGER + LOGGER.replace("week2/", "./week2/../week2/")));
-        assertBadInput("readings.loggers[1].file: \"./week2/../week2/store.csv\", named at readings.loggers[0].file already");
+        assertBadInput(
+                "readings.loggers[1].file: \"./week2/../week2/store.csv\", named at readings.loggers[0].file already");
 
         edit("week2.yaml", text -> text.replace("outdoors: week2/yard.csv", "outdoors: week2/store.csv"));
         assertBadInput("readings.outdoors: \"week2/store.csv\", named at readings.loggers[0].file already");
@@ -107,19 +110,22 @@ final class ReadingFilesTest {
         edit(
                 "week2/yard.csv",
                 text -> text.lines()
-                        .filter(line -> line.compareTo(fromUtc) < 0 || line.compareTo(untilUtc) >= 0 || !line.startsWith("2"))
+                        .filter(line ->
+                                line.compareTo(fromUtc) < 0 || line.compareTo(untilUtc) >= 0 || !line.startsWith("2"))
                         .collect(Collectors.joining("\n")));
     }
 
-    // EXACT: six hours are bridged, seven are not (docs/fit.md); the run has 24 hours of 14 days and one of the day after.
+    // EXACT: six hours are bridged, seven are not (docs/fit.md); the run has 24 hours of 14 days and one of the day
+    // after.
     @Test
     void holeInTheYard_ofMoreThanSixHours_isToldByFitAndRun() throws IOException {
         forgetYard("2026-10-24T00", "2026-10-24T06");
         assertEquals(List.of(), site().outdoorRemarks());
 
         forgetYard("2026-10-24T06", "2026-10-24T07");
-        String hole = "week2/yard.csv: no outdoor air for 7 of 337 hours (7 h from 24 Oct 2026 01:00); that of valentia-2017"
-                + " stands in, and it is that of another year";
+        String hole =
+                "week2/yard.csv: no outdoor air for 7 of 337 hours (7 h from 24 Oct 2026 01:00); that of valentia-2017"
+                        + " stands in, and it is that of another year";
         String wind = hole.replace("outdoor air", "wind");
         assertEquals(List.of(hole, wind), site().outdoorRemarks());
         assertEquals(List.of(hole, wind), readings().remarks());
@@ -135,8 +141,9 @@ final class ReadingFilesTest {
         assertEquals(Optional.empty(), site().weatherDoubt(readings().until()));
 
         forgetYard("2026-10-25T09", "2026-10-25T10");
-        assertBadInput("readings.outdoors: nothing for 34 of 337 hours (34 h from 24 Oct 2026 01:00), more than one in ten;"
-                + " the weather of valentia-2017 is not that of these days; must be the outdoor air from the first day of the run on");
+        assertBadInput(
+                "readings.outdoors: nothing for 34 of 337 hours (34 h from 24 Oct 2026 01:00), more than one in ten;"
+                        + " the weather of valentia-2017 is not that of these days; must be the outdoor air from the first day of the run on");
     }
 
     // EXACT: ten hours on each of two days without a temperature, humidity or none.
@@ -145,8 +152,9 @@ final class ReadingFilesTest {
         edit("week2/yard.csv", text -> text.replaceAll("(2026-10-2[34]T1.:00:00Z);[^;]*;", "$1;;"));
 
         assertEquals(
-                List.of("week2/yard.csv: no outdoor air for 20 of 337 hours (10 h from 23 Oct 2026 11:00, 10 h from 24 Oct 2026"
-                        + " 11:00); that of valentia-2017 stands in, and it is that of another year"),
+                List.of(
+                        "week2/yard.csv: no outdoor air for 20 of 337 hours (10 h from 23 Oct 2026 11:00, 10 h from 24 Oct 2026"
+                                + " 11:00); that of valentia-2017 stands in, and it is that of another year"),
                 site().outdoorRemarks());
     }
 
@@ -180,8 +188,9 @@ final class ReadingFilesTest {
         writeLocalTimes("week2/yard.csv");
         writeLocalTimes("week2/store.csv");
         assertEquals(
-                List.of("week2/store.csv, week2/yard.csv: times as Europe/Dublin, the clock of the place, for neither the file nor"
-                        + " a reading plan says one"),
+                List.of(
+                        "week2/store.csv, week2/yard.csv: times as Europe/Dublin, the clock of the place, for neither the file nor"
+                                + " a reading plan says one"),
                 site().readings().orElseThrow().remarks());
         assertEquals(
                 Instant.parse("2026-10-18T22:00:00Z"),
@@ -197,9 +206,10 @@ final class ReadingFilesTest {
         edit("week2/store.csv", text -> text.replace("humidity %", "Feuchte"));
 
         assertEquals(
-                List.of("week2/store.csv: no humidity was read, nothing is learnt from it; not used: column 3 \"Feuchte\": if that"
-                        + " is humidity, limedry readings " + folder.resolve("week2/store.csv")
-                        + " --humidity COLUMN --write-plan"),
+                List.of(
+                        "week2/store.csv: no humidity was read, nothing is learnt from it; not used: column 3 \"Feuchte\": if that"
+                                + " is humidity, limedry readings " + folder.resolve("week2/store.csv")
+                                + " --humidity COLUMN --write-plan"),
                 readings().remarks());
     }
 
@@ -222,9 +232,11 @@ final class ReadingFilesTest {
         edit("week2/store.csv", text -> text.replaceAll("Z;(\\d)\\d?\\.", "Z;5$1."));
         Path store = folder.resolve("week2/store.csv");
 
-        assertBadInput("say --temperature-unit F, or C if they are right; a site file has no such options, they are kept in"
-                + " store.plan.yaml: limedry readings " + store + " --temperature-unit F --write-plan (and --zone Europe/Dublin"
-                + " if its times do not say their clock)");
+        assertBadInput(
+                "say --temperature-unit F, or C if they are right; a site file has no such options, they are kept in"
+                        + " store.plan.yaml: limedry readings " + store
+                        + " --temperature-unit F --write-plan (and --zone Europe/Dublin"
+                        + " if its times do not say their clock)");
 
         // EXACT: the command that was named, and the fit no longer asks.
         Cli plan = Cli.run("readings", store, "--temperature-unit", "F", "--write-plan");
@@ -237,6 +249,7 @@ final class ReadingFilesTest {
         edit("week2/store.csv", text -> text.replaceAll("Z;(\\d)\\d?\\.", "Z;5$1."));
         Path plan = Files.writeString(folder.resolve("week2/store.plan.yaml"), "decimals: point\n");
 
-        assertBadInput("say --temperature-unit F, or C if they are right; a site file has no such options, say it in " + plan);
+        assertBadInput(
+                "say --temperature-unit F, or C if they are right; a site file has no such options, say it in " + plan);
     }
 }

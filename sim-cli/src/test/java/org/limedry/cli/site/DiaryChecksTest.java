@@ -87,7 +87,8 @@ final class DiaryChecksTest {
         Files.writeString(folder.resolve("diary.csv"), "date;heater hours\n2026-11-16;10\n");
         String plant = "    plant: [{kind: electric heater, kW: 2, on: never}]\n";
         Path file = Files.writeString(
-                folder.resolve("site.yaml"), BARE.replace("mixes:", plant + "mixes:") + "readings: {diary: diary.csv}\n");
+                folder.resolve("site.yaml"),
+                BARE.replace("mixes:", plant + "mixes:") + "readings: {diary: diary.csv}\n");
 
         Scenario run = Examples.good(SiteReader.read(file)).scenario(Draw.likely());
 

@@ -205,7 +205,8 @@ final class DiaryCells {
             return Optional.empty();
         }
         String wall = item.substring(0, form.group(1).length());
-        return name(Column.HAND_TESTS, wall, places.walls()).map(known -> new HandMark(known, coat, found(form.group(3))));
+        return name(Column.HAND_TESTS, wall, places.walls())
+                .map(known -> new HandMark(known, coat, found(form.group(3))));
     }
 
     /** The letters are those of the printed form. */

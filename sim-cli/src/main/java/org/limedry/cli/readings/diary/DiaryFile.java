@@ -138,8 +138,7 @@ public record DiaryFile(Diary diary, List<InputProblem> problems) {
             }
             Map<Column, String> byColumn = new EnumMap<>(Column.class);
             columns.forEach((column, index) -> byColumn.put(
-                    column,
-                    index < cells.get().size() ? cells.get().get(index).strip() : ""));
+                    column, index < cells.get().size() ? cells.get().get(index).strip() : ""));
             rows.add(new Row(number, byColumn));
         }
 

@@ -22,7 +22,8 @@ public final class DiaryForm {
         lines.add("#   doors open: " + door(places) + " 09:00-12:30 (who shut it)");
         lines.add("#   heater and dehumidifier hours, litres, gas: " + amounts(places));
         lines.add("#   misted at: 07:30, 19:00    covers: on    running wet: no, yes, or the walls");
-        lines.add("#   hand tests: " + wall(places) + " 1 dents (wall, coat; dents, nail not knuckle or hard, or D, N, H)");
+        lines.add("#   hand tests: " + wall(places)
+                + " 1 dents (wall, coat; dents, nail not knuckle or hard, or D, N, H)");
         addNames(lines, "doors and windows", DiaryPlaces.shortest(places.openings()));
         addNames(lines, "walls", DiaryPlaces.shortest(places.walls()));
         addNames(lines, "rooms", places.rooms());

@@ -42,9 +42,7 @@ public final class DateCells {
         try {
             return Optional.of(LocalDate.parse(cell));
         } catch (DateTimeException e) {
-            return day(cell).flatMap(day -> day.settled()
-                    ? day.in(DateOrder.YEAR_MONTH_DAY)
-                    : order.flatMap(day::in));
+            return day(cell).flatMap(day -> day.settled() ? day.in(DateOrder.YEAR_MONTH_DAY) : order.flatMap(day::in));
         }
     }
 
@@ -53,9 +51,10 @@ public final class DateCells {
         if (order.isPresent() || date(cell).isPresent()) {
             return Optional.empty();
         }
-        return day(cell).flatMap(day -> EITHER.stream()
-                .flatMap(either -> day.in(either).stream())
-                .findFirst());
+        return day(cell)
+                .flatMap(day -> EITHER.stream()
+                        .flatMap(either -> day.in(either).stream())
+                        .findFirst());
     }
 
     private static Optional<Day> day(String cell) {

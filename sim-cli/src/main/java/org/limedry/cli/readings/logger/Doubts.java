@@ -17,7 +17,8 @@ final class Doubts {
     static final double HIGHEST_FRACTION = 1.5;
 
     /** Units of wind that are not m/s. */
-    private static final Pattern OTHER_WIND = Pattern.compile("km ?/? ?h|\\bkph|mph|\\bkn\\b|\\bkts?\\b|knot|\\bbft|beaufort");
+    private static final Pattern OTHER_WIND =
+            Pattern.compile("km ?/? ?h|\\bkph|mph|\\bkn\\b|\\bkts?\\b|knot|\\bbft|beaufort");
 
     private static final int LEAST_READINGS = 3;
     private static final int NOON = 12;

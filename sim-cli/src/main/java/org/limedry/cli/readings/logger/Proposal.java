@@ -190,7 +190,8 @@ final class Proposal {
                 .flatMap(row -> stamps.of(row).stream())
                 .toList();
         if (all.stream().anyMatch(stamp -> !stamp.offset().isEmpty())) {
-            clockTaken = told.isEmpty() && all.stream().anyMatch(stamp -> stamp.offset().isEmpty());
+            clockTaken = told.isEmpty()
+                    && all.stream().anyMatch(stamp -> stamp.offset().isEmpty());
             say("clock", "each time says how far it is from UTC");
             return told.orElse(fallback);
         } else if (told.isPresent()) {

@@ -33,6 +33,7 @@ public record Unused(int number, String words, boolean looksLikeWind) {
 
     /** Returns the column, with what to say if it is wind. */
     String wordsOnItsOwn(boolean windIsKnown) {
-        return words + (looksLikeWind && !windIsKnown ? " (wind is taken in m/s only: --wind " + number + " if it is)" : "");
+        return words
+                + (looksLikeWind && !windIsKnown ? " (wind is taken in m/s only: --wind " + number + " if it is)" : "");
     }
 }

@@ -193,14 +193,16 @@ final class DiaryFileTest {
         assertEquals(both, dates("2/11/2026", "31/11/2026", "19/11/2026"), "31 November is left out, and nothing else");
     }
 
-    // PINNED: our own words. EXACT: what leaves it open which number is the month is one message, and no day of it counts.
+    // PINNED: our own words. EXACT: what leaves it open which number is the month is one message, and no day of it
+    // counts.
     @Test
     void read_datesInOpenOrder_areOneProblem() {
         String lines = "2026-11-01;shut\n02/11/2026;shut\n03/11/2026;ajar\n";
 
         assertEquals(
-                List.of("diary.csv:3: date: \"02/11/2026\", and this file does not say which number is the month; "
-                        + "must have the year first, such as 2026-11-02 if 2 November is meant; 2 such days are left out"),
+                List.of(
+                        "diary.csv:3: date: \"02/11/2026\", and this file does not say which number is the month; "
+                                + "must have the year first, such as 2026-11-02 if 2 November is meant; 2 such days are left out"),
                 problems(lines));
         assertEquals(1, read(lines).diary().days().size());
         assertEquals(1, problems("19/11/2026;shut\n11/19/2026;shut\n").size(), "each says the contrary of the other");

@@ -47,7 +47,8 @@ final class ColumnsTest {
     // EXACT: a cell that only a spoilt line has is no column.
     @Test
     void columns_ofASpoiltLine_areNone() {
-        LoggerFile file = Logs.good("time,temp,rh\n2026-11-09 08:00,7.5,85\n2026-11-09 09:00,7,5,85\n2026-11-09 10:00,7.5,84\n",
+        LoggerFile file = Logs.good(
+                "time,temp,rh\n2026-11-09 08:00,7.5,85\n2026-11-09 09:00,7,5,85\n2026-11-09 10:00,7.5,84\n",
                 Logs.asked(Map.of(PlanKey.HEADINGS, "1")));
 
         assertEquals(List.of(), unused(file));
@@ -62,14 +63,18 @@ final class ColumnsTest {
 
         String problems = problems(text, Map.of());
 
-        assertEquals(asked, problems.contains("could be the humidity in percent or the temperature in Fahrenheit"), problems);
+        assertEquals(
+                asked,
+                problems.contains("could be the humidity in percent or the temperature in Fahrenheit"),
+                problems);
         assertEquals(asked, !problems.isEmpty(), problems);
     }
 
     // EXACT: both units are asked for, and the columns are not said to be the wrong way round.
     @Test
     void fahrenheitWithFractions_isTwoQuestionsOfUnits() {
-        String text = "time,temp,rh\n2026-11-09 08:00,53.1,0.80\n2026-11-09 09:00,53.2,0.81\n2026-11-09 10:00,53.5,0.81\n";
+        String text =
+                "time,temp,rh\n2026-11-09 08:00,53.1,0.80\n2026-11-09 09:00,53.2,0.81\n2026-11-09 10:00,53.5,0.81\n";
 
         String problems = problems(text, Map.of());
 
