@@ -126,7 +126,7 @@ final class FitStoryTest {
         NarrowingChart chart = new NarrowingChart(
                 "fit-narrowing",
                 "The date of the east wall as readings came in",
-                new Timeline(FROM.toInstant(), FROM.plusDays(75).toInstant(), FROM.getZone()),
+                new Timeline(FROM.toInstant(), FROM.plusDays(85).toInstant(), FROM.getZone()),
                 "Store east wall, coat 1",
                 rows,
                 Optional.of(
