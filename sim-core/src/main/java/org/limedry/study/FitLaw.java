@@ -152,14 +152,13 @@ final class FitLaw {
     }
 
     /** Readings as squares about a place, made independent: how far each is off at the point, and how that moves with z. */
-    private record Rows(boolean[] used, RealVector values, RealMatrix columns) {}
+    private record Rows(RealVector values, RealMatrix columns) {}
 
     private Rows rows(boolean[] kept, double[] there) {
-        boolean[] used = readings.used(above);
+        boolean[] used = used(kept);
         double[] values = above.clone();
         double[] weights = new double[above.length];
         for (int i = 0; i < weights.length; i++) {
-            used[i] &= kept[i];
             weights[i] = 1.0;
             if (used[i] && readings.reading(i) instanceof Reading.ByHand hand) {
                 double side = FitReadings.onItsSide(hand, there[i]);
@@ -179,7 +178,7 @@ final class FitLaw {
             }
             columns.setColumn(k, readings.whiten(column, used));
         }
-        return new Rows(used, new ArrayRealVector(readings.whiten(values, used), false), columns);
+        return new Rows(new ArrayRealVector(readings.whiten(values, used), false), columns);
     }
 
     /**
@@ -199,11 +198,11 @@ final class FitLaw {
      * that had no say, near 0 for one that the fit had to follow. One minus its leverage in the words of regression.
      */
     double[] shareLeft() {
-        Rows rows = rows(all(), above);
-        RealMatrix columns = rows.columns();
+        boolean[] used = used(all());
+        RealMatrix columns = rows(all(), above).columns();
         RealMatrix covariance = MatrixUtils.inverse(solved(all(), above, 0.0).information());
         for (int k = 0; k < z.length; k++) {
-            columns.setColumn(k, readings.whiten(columns.getColumn(k), rows.used()));
+            columns.setColumn(k, readings.whiten(columns.getColumn(k), used));
         }
         double[] left = new double[above.length];
         Arrays.fill(left, 1.0);
@@ -217,6 +216,14 @@ final class FitLaw {
             left[i] = Math.max(LEAST_SHARE, left[i] - row.dotProduct(covariance.operate(row)));
         }
         return left;
+    }
+
+    private boolean[] used(boolean[] kept) {
+        boolean[] used = readings.used(above);
+        for (int i = 0; i < used.length; i++) {
+            used[i] &= kept[i];
+        }
+        return used;
     }
 
     private boolean[] all() {

@@ -2,7 +2,8 @@ package org.limedry.lime;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -10,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** When two hand tests cannot both be right. */
 final class HandTestTest {
     private static HandTest test(String wall, int coat, int day, HandTest.Result result) {
-        return new HandTest(wall, coat, Instant.parse("2026-11-%02dT08:00:00Z".formatted(day)), result);
+        return new HandTest(wall, coat, LocalDate.of(2026, 11, day).atTime(8, 0).toInstant(ZoneOffset.UTC), result);
     }
 
     // EXACT: a coat that was ready on the 6th is ready from then on; before that it may be anything.

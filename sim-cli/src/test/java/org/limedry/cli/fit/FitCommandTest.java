@@ -104,10 +104,10 @@ final class FitCommandTest {
                 .sorted()
                 .toList();
         List<String> lines = Files.readAllLines(folder.resolve("odds/odds-members.csv"));
-        int column = List.of(lines.get(0).split(",")).indexOf("dehumidifierOutput.times");
+        int column = List.of(lines.get(0).split(",", -1)).indexOf("dehumidifierOutput.times");
         List<Double> drawn = lines.stream()
                 .skip(1)
-                .map(line -> Double.valueOf(line.split(",")[column]))
+                .map(line -> Double.valueOf(line.split(",", -1)[column]))
                 .sorted()
                 .toList();
         assertEquals(points, drawn);

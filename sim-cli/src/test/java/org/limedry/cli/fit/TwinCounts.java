@@ -2,6 +2,7 @@ package org.limedry.cli.fit;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -109,13 +110,10 @@ record TwinCounts(String words, List<TwinCase> cases) {
                 .collect(Collectors.toSet());
     }
 
-    /** Returns where truths lay against the range of an unknown, in the order of {@link TwinCase.Truth}. */
-    int[] told(int week, String unknown) {
-        int[] counts = new int[TwinCase.Truth.values().length];
-        openCases(week).stream()
-                .map(one -> one.weeks().get(week).told().get(unknown))
-                .filter(truth -> truth != null)
-                .forEach(truth -> counts[truth.ordinal()]++);
-        return counts;
+    /** Returns where truths lay against the range of an unknown, of the cases in which readings told something of it. */
+    List<TwinCase.Truth> told(int week, String unknown) {
+        return openCases(week).stream()
+                .flatMap(one -> Optional.ofNullable(one.weeks().get(week).told().get(unknown)).stream())
+                .toList();
     }
 }

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -82,7 +82,7 @@ final class TwinReport {
     }
 
     private String intro() {
-        return """
+        return String.format(Locale.ROOT, """
                 # Twin experiments: does a fit hold what it states?
 
                 Made from [fit-twins.csv](fit-twins.csv), not by hand; [fit.md](fit.md) has the command that makes that file. Made-up
@@ -93,7 +93,7 @@ final class TwinReport {
 
                 ![Coverage](demo/fit-coverage.svg)
 
-                """.formatted(all.weeks());
+                """, all.weeks());
     }
 
     private String dateTable() {
@@ -162,10 +162,9 @@ final class TwinReport {
         for (String unknown : new TreeSet<>(all.told())) {
             table.append("| ").append(unknown);
             for (int week = 0; week < weeks; week++) {
-                int[] counts = all.told(week, unknown);
-                int told = Arrays.stream(counts).sum();
-                int inside = counts[TwinCase.Truth.INSIDE.ordinal()];
-                table.append(told == 0 ? " | " : " | " + inside + " of " + told);
+                List<TwinCase.Truth> truths = all.told(week, unknown);
+                int inside = Collections.frequency(truths, TwinCase.Truth.INSIDE);
+                table.append(truths.isEmpty() ? " | " : " | " + inside + " of " + truths.size());
             }
             table.append(" |\n");
         }

@@ -83,8 +83,10 @@ final class HandTestChecksTest {
         assertEquals(
                 "site.yaml:19: handTests[0].result: dents on 2026-11-13; must agree with hard on 2026-11-06 (site.yaml:20), "
                         + "nail not knuckle on 2026-11-13 (site.yaml:21): strike out the wrong one",
-                problems("  - {wall: north, coat: 1, date: 2026-11-06, result: hard}\n"
-                        + "  - {wall: north, coat: 1, date: 2026-11-13, result: nail not knuckle}\n"));
+                problems("""
+                      - {wall: north, coat: 1, date: 2026-11-06, result: hard}
+                      - {wall: north, coat: 1, date: 2026-11-13, result: nail not knuckle}
+                    """));
     }
 
     // The day of laying is no day before it, and another wall or coat says nothing.
