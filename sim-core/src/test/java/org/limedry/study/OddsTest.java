@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
@@ -70,6 +71,41 @@ final class OddsTest {
                 odds(128, draw -> 30.0 + 40.0 * (draw.quantile("wetness") - 0.5) * (draw.quantile("leakage") - 0.5));
 
         assertTrue(odds.explained() < 0.15, "explained: " + odds.explained());
+    }
+
+    // EXACT: two unknowns that always lie at the same place are known with each other, so knowing either leaves nothing
+    // open; a
+    // third that does nothing takes off nothing but what 64 members have by chance.
+    @Test
+    void influences_ofUnknownsThatHangTogether_countWhatTheyTellOfEachOther() {
+        List<EnsembleResult.Member> members = members(64, draw -> 20.0 + 10.0 * draw.quantile("wetness")).stream()
+                .map(member -> new EnsembleResult.Member(
+                        tied(member.draw()), member.ending(), member.coats(), member.account(), member.roomAccounts()))
+                .toList();
+
+        Odds odds = Odds.of(members, 0, UNKNOWNS, END, Odds.Drawn.TOGETHER);
+
+        double width = Odds.widthDays(odds.members(), END);
+        Odds.Influence wet = influence(odds, "wetness");
+        Odds.Influence leak = influence(odds, "leakage");
+        assertEquals(width, wet.daysOff(), 1e-6);
+        assertEquals(width, leak.daysOff(), 1e-6);
+        assertEquals(1.0, leak.share(), 1e-9);
+        assertTrue(influence(odds, "idle").share() < 0.1);
+    }
+
+    private static Draw tied(Draw draw) {
+        return new Draw(Map.of(
+                "wetness", draw.quantile("wetness"),
+                "leakage", draw.quantile("wetness"),
+                "idle", draw.quantile("idle")));
+    }
+
+    private static Odds.Influence influence(Odds odds, String key) {
+        return odds.influences().stream()
+                .filter(one -> one.unknown().key().equals(key))
+                .findFirst()
+                .orElseThrow();
     }
 
     // EXACT: quantiles of an even spread from 10 to 20 days, by definition 6 of Hyndman and Fan on 99 members.

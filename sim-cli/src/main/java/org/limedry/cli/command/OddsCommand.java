@@ -15,6 +15,7 @@ import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.Fitted;
+import org.limedry.study.Odds;
 import org.limedry.study.Uncertain;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -87,7 +88,11 @@ final class OddsCommand implements Callable<Integer> {
                 byWeather,
                 weather.map(Uncertain::source).orElse(site.weatherName() + " does not reach around the run"),
                 seed,
-                OddsFindings.odds(scenario, unknowns, result));
+                OddsFindings.odds(
+                        scenario,
+                        unknowns,
+                        result,
+                        site.fitted().isPresent() ? Odds.Drawn.TOGETHER : Odds.Drawn.ONE_BY_ONE));
     }
 
     /** Returns what is drawn beside the weather: what a fit left open as one. */

@@ -56,7 +56,7 @@ public final class OddsAnswer {
         lines.add(whatMatters(findings, coat));
         told(odds).forEach(one -> lines.add("  " + worth(one)));
         lines.add(weather(findings, coat));
-        lines.add(trust(odds));
+        lines.add(trust(findings, odds));
         lines.add(
                 "A forecast, not a measurement: a hand test overrules it. Local codes and competent persons come first.");
         return lines;
@@ -131,8 +131,13 @@ public final class OddsAnswer {
                 .orElse("The weather is not varied: " + findings.weather() + ".");
     }
 
-    static String trust(Odds odds) {
+    static String trust(OddsFindings findings, Odds odds) {
         String share = Figures.whole(100.0 * odds.explained()) + " %";
+        if (findings.site().fitted().isPresent()) {
+            return share
+                    + " of the spread follows from the unknowns. Since the fit they hang together: knowing one tells of others too,"
+                    + " and what each takes off overlaps. Take the order as a hint.";
+        }
         return odds.explained() < TRUSTED
                 ? "Only " + share + " of the spread follows from the unknowns one by one: take the order as a hint."
                 : share

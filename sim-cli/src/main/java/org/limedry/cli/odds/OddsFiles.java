@@ -32,6 +32,11 @@ public final class OddsFiles {
                     + " effects by least squares); what one curve explains is taken off, and the range is taken anew. It is what"
                     + " an exact measurement would take off; a real one takes off less.";
 
+    private static final String METHOD_TOGETHER =
+            "What a measurement is worth: of each unknown a curve through the dates of the runs, by least squares and adjusted for"
+                    + " their number; the range goes down with the root of what it leaves. Unknowns hang together since the fit, so"
+                    + " these overlap. It is what an exact measurement would take off; a real one takes off less.";
+
     private final OddsFindings findings;
     private final int coat;
     private final Odds odds;
@@ -58,7 +63,7 @@ public final class OddsFiles {
         return List.of(
                 "%s runs on the quick grid, a Latin hypercube over %s and the weather (seed %s); the likely run with all of them likely. Dates not reached by the end of the run count as later than all others."
                         .formatted(findings.result().members().size(), drawn(findings), findings.seed()),
-                METHOD);
+                findings.site().fitted().isPresent() ? METHOD_TOGETHER : METHOD);
     }
 
     private static String drawn(OddsFindings findings) {
@@ -100,7 +105,7 @@ public final class OddsFiles {
                                         chart,
                                         "What an exact measurement of each unknown alone would take off the range. A real one takes off less.")));
         blocks.add(Block.words(OddsAnswer.weather(findings, coat)));
-        blocks.add(Block.words(OddsAnswer.trust(odds)));
+        blocks.add(Block.words(OddsAnswer.trust(findings, odds)));
         blocks.add(new Block.Figures(coatTable()));
         if (!odds.influences().isEmpty()) {
             blocks.add(new Block.Figures(unknownTable()));

@@ -43,9 +43,10 @@ public record OddsFindings(
     }
 
     /** Judges every coat of the members, once. */
-    public static List<Odds> odds(Scenario scenario, List<Uncertain> unknowns, EnsembleResult result) {
+    public static List<Odds> odds(
+            Scenario scenario, List<Uncertain> unknowns, EnsembleResult result, Odds.Drawn drawn) {
         return IntStream.range(0, scenario.coats().size())
-                .mapToObj(coat -> Odds.of(result.members(), coat, unknowns, scenario.until()))
+                .mapToObj(coat -> Odds.of(result.members(), coat, unknowns, scenario.until(), drawn))
                 .toList();
     }
 
