@@ -1,6 +1,7 @@
 package org.limedry.cli.site;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.limedry.room.RoomPlan;
@@ -19,13 +20,14 @@ final class BuildingWords {
     }
 
     private static String room(RoomPlan room) {
-        return "room %s of %s m2, %s m high".formatted(room.name(), room.floorAreaM2(), room.heightM());
+        return String.format(
+                Locale.ROOT, "room %s of %.2f m2, %.2f m high", room.name(), room.floorAreaM2(), room.heightM());
     }
 
     private static String wall(WallPlan wall) {
         String layers = wall.layers().stream()
-                .map(layer -> layer.name() + " " + layer.thicknessM() + " m")
+                .map(layer -> String.format(Locale.ROOT, "%s %.3f m", layer.name(), layer.thicknessM()))
                 .collect(Collectors.joining(", "));
-        return "wall %s of %s m2: %s".formatted(wall.name(), wall.areaM2(), layers);
+        return String.format(Locale.ROOT, "wall %s of %.2f m2: %s", wall.name(), wall.areaM2(), layers);
     }
 }

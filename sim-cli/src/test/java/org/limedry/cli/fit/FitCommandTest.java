@@ -131,7 +131,7 @@ final class FitCommandTest {
         assertTrue(run.err().contains("fitted: the range of openingFlow was 0.5 to 1.0 to 2.0"), run.err());
         Cli larger = Cli.run("run", folder.resolve("larger.yaml"), "--quick", "--out", folder.resolve("run"));
         assertEquals(2, larger.code());
-        assertTrue(larger.err().contains("fitted: it was made with room room of 20.0 m2, 2.4 m high"), larger.err());
+        assertTrue(larger.err().contains("fitted: it was made with room room of 20.00 m2, 2.40 m high"), larger.err());
     }
 
     @Test
