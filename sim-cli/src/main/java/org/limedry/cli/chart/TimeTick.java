@@ -1,7 +1,6 @@
 package org.limedry.cli.chart;
 
 import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,6 +21,10 @@ record TimeTick(Instant at, String words) {
     private static final int[] HOURS_APART = {6, 12};
     private static final int[] DAYS_APART = {1, 2, 4, 7, 14, 28, 56, 112};
     private static final double GAP_PX = 12;
+
+    /** Between words of which one had to move to stay on the chart. */
+    private static final double LEAST_GAP_PX = 6;
+
     private static final double MARK_PX = 6;
     private static final double WORDS_BELOW_PX = 22;
 
@@ -31,10 +34,14 @@ record TimeTick(Instant at, String words) {
             double x = scale.x(tick.at());
             canvas.line(new Line2D.Double(x, y, x, y + MARK_PX), Ink.line(1));
             Text text = Text.plain(tick.words(), size.textPx());
-            Rectangle2D centred = text.box(x - text.widthPx() / 2, y);
-            double left = Math.max(0, Math.min(centred.getX(), size.widthPx() - centred.getWidth()));
-            canvas.text(text, left, y + WORDS_BELOW_PX, Align.START);
+            canvas.text(text, tick.leftPx(scale, size), y + WORDS_BELOW_PX, Align.START);
         }
+    }
+
+    /** Returns where its words begin: centred on the mark, but on the chart. */
+    private double leftPx(TimeScale scale, Size size) {
+        double width = widthPx(this, size);
+        return Math.max(0, Math.min(scale.x(at) - width / 2, size.widthPx() - width));
     }
 
     static List<TimeTick> closest(TimeScale scale, Size size) {
@@ -51,7 +58,9 @@ record TimeTick(Instant at, String words) {
         return IntStream.range(1, ticks.size()).allMatch(i -> {
             double pitchPx =
                     scale.x(ticks.get(i).at()) - scale.x(ticks.get(i - 1).at());
-            return pitchPx >= GAP_PX + Math.max(widthPx(ticks.get(i), size), widthPx(ticks.get(i - 1), size));
+            double endPx = ticks.get(i - 1).leftPx(scale, size) + widthPx(ticks.get(i - 1), size);
+            return pitchPx >= GAP_PX + Math.max(widthPx(ticks.get(i), size), widthPx(ticks.get(i - 1), size))
+                    && ticks.get(i).leftPx(scale, size) - endPx >= LEAST_GAP_PX;
         });
     }
 

@@ -44,6 +44,20 @@ final class TimeTickTest {
                 midnights.stream().map(tick -> tick.at().toString()).toList());
     }
 
+    // EXACT: words that would begin left of the chart begin at its edge, and those after them still stand 6 px clear.
+    @Test
+    void closest_firstWordsMovedIn_nextStandClear() {
+        for (int days = 2; days <= 120; days++) {
+            TimeScale scale = new TimeScale(DryingSamples.timeline("2026-09-20T06:00:00Z", days), 0, 346);
+            List<TimeTick> ticks = TimeTick.closest(scale, Size.NARROW);
+            double first = Text.plain(ticks.get(0).words(), 14).widthPx();
+            double next = Text.plain(ticks.get(1).words(), 14).widthPx();
+
+            double end = Math.max(first, scale.x(ticks.get(0).at()) + first / 2);
+            assertTrue(scale.x(ticks.get(1).at()) - next / 2 >= end + 6.0 - 1e-9, "days " + days);
+        }
+    }
+
     @Test
     void closest_anyLength_wordsStayApart() {
         for (int days = 1; days <= 400; days += 7) {
