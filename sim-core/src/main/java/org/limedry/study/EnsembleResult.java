@@ -37,6 +37,11 @@ public record EnsembleResult(Outcome likely, List<Member> members, List<ReadyRan
             roomAccounts = List.copyOf(roomAccounts);
         }
 
+        /** Returns the same member with its unknowns told otherwise. */
+        public Member at(Draw other) {
+            return new Member(other, ending, coats, account, roomAccounts);
+        }
+
         static Member of(Draw draw, Outcome outcome) {
             return new Member(draw, outcome.ending(), outcome.coats(), outcome.account(), outcome.roomAccounts());
         }

@@ -17,11 +17,15 @@ final class FitSummary {
     private final FitPoint found;
     private final FitLaw law;
 
+    /** Likeliest offset of each group of readings, in its unit. */
+    private final List<Double> offsets;
+
     FitSummary(List<Uncertain> unknowns, FitReadings readings, FitPoint found) {
         this.unknowns = unknowns;
         this.readings = readings;
         this.found = found;
         this.law = new FitLaw(readings, found);
+        this.offsets = readings.offsets(found.predicted());
     }
 
     /** Returns the result, told what the likely run said of each reading and what the fit took. */
@@ -53,7 +57,6 @@ final class FitSummary {
     }
 
     private Map<String, Double> offsets() {
-        List<Double> offsets = readings.offsets(found.predicted());
         Map<String, Double> byName = new HashMap<>();
         for (int i = 0; i < offsets.size(); i++) {
             Reading first = readings.reading(readings.groups().get(i).rows().get(0));
@@ -69,23 +72,26 @@ final class FitSummary {
     private List<Residual> residuals(double[] before) {
         double[] after = found.predicted();
         double[] shareLeft = law.shareLeft();
-        double[] offsets = new double[before.length];
-        List<Double> byGroup = readings.offsets(after);
-        for (int i = 0; i < byGroup.size(); i++) {
+        double[] byReading = new double[before.length];
+        for (int i = 0; i < offsets.size(); i++) {
             for (int row : readings.groups().get(i).rows()) {
-                offsets[row] = byGroup.get(i);
+                byReading[row] = offsets.get(i);
             }
         }
         List<Residual> residuals = new ArrayList<>();
         for (int i = 0; i < before.length; i++) {
             residuals.add(new Residual(
-                    readings.reading(i), before[i], after[i], offsets[i], readings.sigma(i), Math.sqrt(shareLeft[i])));
+                    readings.reading(i),
+                    before[i],
+                    after[i],
+                    byReading[i],
+                    readings.sigma(i),
+                    Math.sqrt(shareLeft[i])));
         }
         return residuals;
     }
 
     private List<FitResult.Channel> channels(List<Residual> residuals) {
-        List<Double> offsets = readings.offsets(found.predicted());
         return IntStream.range(0, offsets.size())
                 .mapToObj(i -> {
                     FitReadings.Group group = readings.groups().get(i);

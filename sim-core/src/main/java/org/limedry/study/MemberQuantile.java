@@ -17,6 +17,12 @@ public final class MemberQuantile {
     /** Share of the members that is below the high end of a range. */
     public static final double FOUR_IN_FIVE = 0.80;
 
+    /** Share of the members that is below the low end of a range that holds four in five. */
+    public static final double ONE_IN_TEN = 0.1;
+
+    /** Share of the members that is below the high end of such a range. */
+    public static final double NINE_IN_TEN = 0.9;
+
     private MemberQuantile() {}
 
     /**

@@ -79,8 +79,7 @@ final class OddsTest {
     @Test
     void influences_ofUnknownsThatHangTogether_countWhatTheyTellOfEachOther() {
         List<EnsembleResult.Member> members = members(64, draw -> 20.0 + 10.0 * draw.quantile("wetness")).stream()
-                .map(member -> new EnsembleResult.Member(
-                        tied(member.draw()), member.ending(), member.coats(), member.account(), member.roomAccounts()))
+                .map(member -> member.at(tied(member.draw())))
                 .toList();
 
         Odds odds = Odds.of(members, 0, UNKNOWNS, END, Odds.Drawn.TOGETHER);

@@ -27,6 +27,7 @@ import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.FitResult;
+import org.limedry.study.MemberQuantile;
 import org.limedry.study.ReadyRange;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,9 +43,6 @@ import picocli.CommandLine.Mixin;
             "every later run goes by it, and the next fit tells what moved since. A bad fit writes no fitted.json."
         })
 final class FitCommand implements Callable<Integer> {
-    private static final double ONE_IN_TEN = 0.1;
-    private static final double NINE_IN_TEN = 0.9;
-
     @Mixin
     private Question question;
 
@@ -144,6 +142,8 @@ final class FitCommand implements Callable<Integer> {
         List<Optional<Instant>> dates = result.members().stream()
                 .map(member -> member.coats().get(coat).ready())
                 .toList();
-        return new FitFindings.Wide(ReadyRange.quantile(dates, ONE_IN_TEN), ReadyRange.quantile(dates, NINE_IN_TEN));
+        return new FitFindings.Wide(
+                ReadyRange.quantile(dates, MemberQuantile.ONE_IN_TEN),
+                ReadyRange.quantile(dates, MemberQuantile.NINE_IN_TEN));
     }
 }

@@ -114,12 +114,7 @@ final class OddsCommand implements Callable<Integer> {
     /** Returns the same with each member told by where its unknowns lie, one by one. */
     private static EnsembleResult oneByOne(Site site, EnsembleResult result) {
         List<EnsembleResult.Member> members = result.members().stream()
-                .map(member -> new EnsembleResult.Member(
-                        site.oneByOne(member.draw()),
-                        member.ending(),
-                        member.coats(),
-                        member.account(),
-                        member.roomAccounts()))
+                .map(member -> member.at(site.oneByOne(member.draw())))
                 .toList();
         return new EnsembleResult(result.likely(), members, result.coats());
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.limedry.reference.Estimate;
 import org.limedry.study.Fitted;
+import org.limedry.study.MemberQuantile;
 import org.limedry.study.Uncertain;
 
 /**
@@ -29,8 +30,6 @@ public record FittedFile(
         Optional<Issue> before,
         List<Change> changes,
         List<Change> readings) {
-    private static final double ONE_IN_TEN = 0.1;
-
     public FittedFile {
         building = List.copyOf(building);
         unknowns = List.copyOf(unknowns);
@@ -90,8 +89,8 @@ public record FittedFile(
         double likely = unknown.in(fitted.likely(i));
         return Optional.of(new Estimate(
                 likely,
-                Math.min(likely, unknown.in(fitted.below(i, ONE_IN_TEN))),
-                Math.max(likely, unknown.in(fitted.below(i, 1.0 - ONE_IN_TEN)))));
+                Math.min(likely, unknown.in(fitted.below(i, MemberQuantile.ONE_IN_TEN))),
+                Math.max(likely, unknown.in(fitted.below(i, MemberQuantile.NINE_IN_TEN)))));
     }
 
     /** Returns what the readings left open of all unknowns together, as one unknown. */

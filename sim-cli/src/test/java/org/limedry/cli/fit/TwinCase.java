@@ -26,6 +26,7 @@ import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.FitResult;
+import org.limedry.study.MemberQuantile;
 import org.limedry.study.ReadyRange;
 import org.limedry.study.Uncertain;
 import org.limedry.units.Units;
@@ -79,9 +80,7 @@ record TwinCase(int seed, Instant ready, List<Week> weeks) {
     private static final int NORTH = 0;
 
     private static final LocalDate FIRST_SUNDAY = LocalDate.of(2026, 10, 25);
-    private static final double ONE_IN_TEN = 0.1;
     private static final double HALF = 0.5;
-    private static final double NINE_IN_TEN = 0.9;
 
     TwinCase {
         weeks = List.copyOf(weeks);
@@ -169,9 +168,9 @@ record TwinCase(int seed, Instant ready, List<Week> weeks) {
                 range.byHand(),
                 fit.isConverged() && fit.unexplained().isEmpty(),
                 range.likely().orElse(site.until()),
-                ReadyRange.quantile(dates, ONE_IN_TEN).orElse(site.until()),
+                ReadyRange.quantile(dates, MemberQuantile.ONE_IN_TEN).orElse(site.until()),
                 ReadyRange.quantile(dates, HALF).orElse(site.until()),
-                ReadyRange.quantile(dates, NINE_IN_TEN).orElse(site.until()),
+                ReadyRange.quantile(dates, MemberQuantile.NINE_IN_TEN).orElse(site.until()),
                 told(fit, file, truth));
     }
 
