@@ -25,8 +25,8 @@ final class UnfluedHeaterTest {
         double litres = Cli.json(folder.resolve("summary.json"))
                 .at("/waterAccount/plantAddedKg")
                 .asDouble();
-        String box = report.substring(report.indexOf("<b>Carbon monoxide</b>: not calculated"));
-        assertEquals(box, report.substring(report.lastIndexOf("<b>Carbon monoxide</b>: not calculated")), "one box");
+        String box = report.substring(report.indexOf("<b>Carbon monoxide</b>: not worked out"));
+        assertEquals(box, report.substring(report.lastIndexOf("<b>Carbon monoxide</b>: not worked out")), "one box");
         assertTrue(report.contains(String.format(Locale.ROOT, "%,.0f", highest(folder, "room.carbonDioxidePpm"))), box);
         assertTrue(report.contains(String.format(Locale.ROOT, "%,.0f", litres)), box);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.limedry.climate.Schedule;
+import org.limedry.room.Fumes;
 import org.limedry.room.Opening;
 import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
@@ -17,14 +18,21 @@ import org.limedry.units.Check;
  * @param room the room
  * @param openings when its openings to outdoors stand open instead; empty leaves them as they are
  * @param plant what is brought in on top of what is there
+ * @param fuelOut whether heaters that burn their fuel in the room air are put out and taken away first
  * @param sheets whether its openings are sheeted over: none stands open, and half of the leakage is left (judgement, no source)
  */
-public record Measure(String name, String room, Optional<Schedule> openings, List<Plant> plant, boolean sheets) {
+public record Measure(
+        String name, String room, Optional<Schedule> openings, List<Plant> plant, boolean fuelOut, boolean sheets) {
     private static final double LEAKAGE_LEFT_BEHIND_SHEETS = 0.5;
 
     public Measure {
         Check.notBlank(name, "name");
         plant = List.copyOf(plant);
+    }
+
+    /** Tells whether it keeps the openings of its room to outdoors shut. */
+    public boolean shuts() {
+        return sheets || openings.filter(times -> times.spans().isEmpty()).isPresent();
     }
 
     /**
@@ -35,7 +43,8 @@ public record Measure(String name, String room, Optional<Schedule> openings, Lis
     public Scenario on(Scenario scenario) {
         List<String> names = scenario.rooms().stream().map(RoomPlan::name).toList();
         Check.that(names.contains(room), "room", "one of " + names, room);
-        return scenario.withRooms(scenario.rooms().stream()
+        List<RoomPlan> before = fuelOut ? Fumes.without(room, scenario.rooms()) : scenario.rooms();
+        return scenario.withRooms(before.stream()
                 .map(plan -> plan.name().equals(room) ? with(plan) : plan)
                 .toList());
     }

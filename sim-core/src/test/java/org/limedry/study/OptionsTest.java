@@ -109,8 +109,8 @@ final class OptionsTest {
         Scenario two = scenario.withRooms(List.of(store.withOpenings(List.of(door, inner))));
         Schedule always = Schedule.always(scenario.from(), scenario.until());
 
-        Scenario open = new Measure("open", "store", Optional.of(always), List.of(), false).on(two);
-        Scenario sheeted = new Measure("sheets", "store", Optional.of(always), List.of(), true).on(two);
+        Scenario open = new Measure("open", "store", Optional.of(always), List.of(), false, false).on(two);
+        Scenario sheeted = new Measure("sheets", "store", Optional.of(always), List.of(), false, true).on(two);
 
         assertEquals(always, open.rooms().get(0).openings().get(0).open());
         assertEquals(Schedule.never(), open.rooms().get(0).openings().get(1).open());
@@ -118,6 +118,6 @@ final class OptionsTest {
         assertEquals(0.5 * store.leakagePerHour(), sheeted.rooms().get(0).leakagePerHour());
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new Measure("x", "attic", Optional.empty(), List.of(), false).on(two));
+                () -> new Measure("x", "attic", Optional.empty(), List.of(), false, false).on(two));
     }
 }

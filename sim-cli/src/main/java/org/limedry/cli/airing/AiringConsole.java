@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.limedry.cli.page.Ascii;
-import org.limedry.cli.page.Caution;
 import org.limedry.study.AiringFinding;
 import org.limedry.study.AiringLine;
 
@@ -46,10 +45,7 @@ public final class AiringConsole {
         lines.addAll(text.marks());
         lines.addAll(text.hardening());
         lines.addAll(words.plant());
-        lines.add(AiringPage.cautions(answer).stream()
-                .map(Caution::brief)
-                .collect(Collectors.joining(" ", "Care: ", "")));
-        return lines;
+        return AiringPage.situation(answer).around(lines);
     }
 
     private List<String> table() {

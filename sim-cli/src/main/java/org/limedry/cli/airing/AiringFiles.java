@@ -140,6 +140,7 @@ public final class AiringFiles {
         root.put("wholeCarbonDioxideKg", answer.building().wholeCarbonDioxideKg());
         root.put("wholeAirM3", answer.building().wholeAirM3());
         marks(root.putObject("marks"));
+        JsonText.putCautions(root, AiringPage.situation(answer));
         ArrayNode levels = root.putArray("levels");
         findings().forEach(one -> put(levels.addObject(), one));
         return root;

@@ -3,17 +3,20 @@ package org.limedry.cli.airing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.limedry.cli.care.Advised;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.chart.AiringChart;
 import org.limedry.cli.page.Block;
-import org.limedry.cli.page.Caution;
-import org.limedry.cli.page.Cautions;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
+import org.limedry.cli.site.Site;
 import org.limedry.room.Plant;
+import org.limedry.study.Airing;
 import org.limedry.study.AiringFinding;
 import org.limedry.study.AiringLine;
+import org.limedry.study.Draw;
 
 /** The page. */
 public final class AiringPage {
@@ -39,12 +42,41 @@ public final class AiringPage {
         return new Page(page.head(), page.blocks(chart), foot);
     }
 
-    /** Returns the cautions that the levels call for. */
-    public static List<Caution> cautions(AiringAnswer answer) {
+    /** Returns what the site has and what the levels would have people do. */
+    static Situation situation(AiringAnswer answer) {
+        Site site = answer.site();
         List<Plant> plant = answer.building().rooms().stream()
                 .flatMap(room -> room.plant().stream())
                 .toList();
-        return Cautions.of(plant, answer.building().warned(), answer.site().hasQuicklime());
+        Situation situation = Situation.at(site)
+                .with(site.scenario(Draw.likely()), site.zone())
+                .with(plant, site.zone())
+                .warned(answer.building().warned())
+                .advising(Advised.SHUT, Advised.TOUCH);
+        for (AiringLine line : answer.study().lines()) {
+            for (AiringFinding finding : line.levels()) {
+                situation = situation.advising(advised(finding));
+            }
+        }
+        return situation;
+    }
+
+    private static List<Advised> advised(AiringFinding finding) {
+        Airing airing = finding.level().airing();
+        List<Advised> advised = new ArrayList<>();
+        if (finding.level().heat().isPresent()) {
+            advised.add(Advised.HEAT);
+        }
+        if (airing.doorHours() > 0.0) {
+            advised.add(airing.doorHours() >= Airing.WHOLE_DAY_HOURS ? Advised.OPEN_BY_NIGHT : Advised.OPEN);
+        }
+        if (airing.fanM3PerS() > 0.0) {
+            advised.add(Advised.BLOW);
+        }
+        if (finding.watch().tooFast()) {
+            advised.add(Advised.MIST);
+        }
+        return advised;
     }
 
     private Page.Head head() {
@@ -66,7 +98,7 @@ public final class AiringPage {
                 false,
                 Stream.concat(text.hardening().stream(), Stream.of(text.wholeHardening()))
                         .toList()));
-        blocks.add(new Block.Cautions(cautions(answer)));
+        blocks.add(new Block.Cautions(situation(answer)));
         return blocks;
     }
 

@@ -10,11 +10,13 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
+import org.limedry.room.Fumes;
 import org.limedry.room.Opening;
 import org.limedry.room.Plant;
 import org.limedry.study.Airing;
 import org.limedry.study.AiringFinding;
 import org.limedry.study.AiringLine;
+import org.limedry.study.Draw;
 import org.limedry.study.FreshAir;
 import org.limedry.study.RoomWait;
 import org.limedry.study.SteadyHeat;
@@ -187,7 +189,10 @@ final class AiringWords {
         String others = answer.site().rooms().size() == 1
                 ? ""
                 : answer.room().bare() ? "No machine in other rooms." : "Other rooms as in the file.";
-        String all = (taken + stays + others).strip();
+        String fumes = Fumes.reach(room, answer.site().scenario(Draw.likely()).rooms())
+                ? " No unflued heater here or in rooms joined to it by a door."
+                : "";
+        String all = (taken + stays + others + fumes).strip();
         return all.isEmpty() ? List.of() : List.of(all);
     }
 

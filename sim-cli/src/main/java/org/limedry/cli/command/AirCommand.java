@@ -15,6 +15,7 @@ import org.limedry.air.MoistAir;
 import org.limedry.air.Phase;
 import org.limedry.air.Saturation;
 import org.limedry.air.SaturationFormula;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.page.WholeFile;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
@@ -155,6 +156,7 @@ public final class AirCommand implements Callable<Integer> {
         MoistAir air = rules.air(state.celsius, state.rhPercent, state.pressurePa);
         OptionalDouble wall = state.wallCelsius == null ? OptionalDouble.empty() : OptionalDouble.of(state.wallCelsius);
         AirWords.of(air, wall).forEach(spec.commandLine().getOut()::println);
+        spec.commandLine().getOut().println(Situation.withoutSite().line());
     }
 
     private static void check(List<InputProblem> problems, String option, double value, Optional<String> broken) {

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.limedry.air.CarbonDioxideContent;
 import org.limedry.cli.airing.AiringAnswer;
 import org.limedry.cli.site.Site;
+import org.limedry.room.Fumes;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Simulation;
@@ -171,7 +172,12 @@ final class AiringRuns {
     }
 
     private Function<Draw, Scenario> way(AiringLevel level) {
-        return draw -> room.with(site.scenario(draw), level);
+        return draw -> room.with(withoutFumes(site.scenario(draw)), level);
+    }
+
+    /** No level is laid before anyone with fuel burning in its air, be it next door. */
+    private Scenario withoutFumes(Scenario scenario) {
+        return scenario.withRooms(Fumes.without(room.name(), scenario.rooms()));
     }
 
     private AiringFinding read(Tried one) {
@@ -220,7 +226,7 @@ final class AiringRuns {
         AiringLevel last = levels.get(levels.size() - 1);
         return new AiringAnswer.Building(
                 room.plan(likely),
-                new ArrayList<>(room.with(likely, last).rooms()),
+                new ArrayList<>(way(last).apply(Draw.likely()).rooms()),
                 wholeKg,
                 wholeKg / kgPerM3,
                 outdoorPpm,

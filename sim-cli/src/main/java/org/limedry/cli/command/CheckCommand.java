@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.page.OutputFolder;
 import org.limedry.cli.page.WholeFile;
 import org.limedry.cli.problem.BadInputException;
@@ -86,6 +87,7 @@ public final class CheckCommand implements Callable<Integer> {
         }
         answer.println();
         answer.println(CheckLines.sum(runs, seconds));
+        answer.println(Situation.withoutSite().line());
         return (runs.stream().allMatch(CaseRun::isMet) ? ExitCode.DONE : ExitCode.UNFINISHED).code();
     }
 

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.limedry.cli.care.Advised;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.page.OutputFolder;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
@@ -94,6 +96,12 @@ final class DiaryCommand implements Callable<Integer> {
     private ExitCode check(Path file, DiaryPlaces places, Optional<Site> of) {
         DiaryFile diary = DiaryFile.read(file, places);
         DiaryWords.of(diary.diary()).forEach(spec.commandLine().getOut()::println);
+        spec.commandLine()
+                .getOut()
+                .println(of.map(Situation::at)
+                        .orElseGet(Situation::withoutSite)
+                        .advising(Advised.TOUCH)
+                        .line());
         List<InputProblem> problems = new ArrayList<>(diary.problems());
         of.ifPresent(known -> problems.addAll(known.doubts(diary.diary(), file.toString())));
         problems.stream()

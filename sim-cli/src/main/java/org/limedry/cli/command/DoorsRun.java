@@ -13,10 +13,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.limedry.cli.care.Advised;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.doors.DoorFindings;
 import org.limedry.cli.doors.WayResult;
-import org.limedry.cli.page.Caution;
-import org.limedry.cli.page.Cautions;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.site.Site;
 import org.limedry.room.Opening;
@@ -139,7 +139,7 @@ final class DoorsRun {
                 plan.nights(byPlan),
                 waits.map(coat -> Names.wall(site.wallWords(coat.wall())) + ", coat " + coat.number()),
                 ways,
-                cautions(byPlan));
+                situation(byPlan));
     }
 
     /** Returns the run up to the first day, then each way up to the end of the last night. */
@@ -224,18 +224,16 @@ final class DoorsRun {
                 .toList();
     }
 
-    private List<Caution> cautions(Outcome byPlan) {
+    private Situation situation(Outcome byPlan) {
         Set<Warning.Kind> warned = EnumSet.noneOf(Warning.Kind.class);
         byPlan.warnings().stream()
                 .filter(warning -> !warning.until().isBefore(question.window().from()))
                 .map(Warning::kind)
                 .forEach(warned::add);
-        return Cautions.of(
-                question.scenario().rooms().stream()
-                        .flatMap(room -> room.plant().stream())
-                        .toList(),
-                warned,
-                site.hasQuicklime());
+        return Situation.at(site)
+                .with(question.scenario(), site.zone())
+                .warned(warned)
+                .advising(Advised.OPEN, Advised.OPEN_BY_NIGHT, Advised.SHUT);
     }
 
     /** Returns how the figures were found. */

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.limedry.cli.care.Advised;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.site.Starter;
@@ -36,6 +38,9 @@ final class NewCommand implements Callable<Integer> {
         }
         spec.commandLine().getOut().println("Wrote " + file + ": one room, invented. Change it to yours, then:");
         spec.commandLine().getOut().println("limedry run " + file + " --out out");
+        spec.commandLine()
+                .getOut()
+                .println(Situation.withoutSite().advising(Advised.TOUCH).line());
         return ExitCode.DONE.code();
     }
 

@@ -6,9 +6,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.limedry.cli.options.OptionsAnswer;
@@ -96,7 +99,10 @@ final class OptionsCommand implements Callable<Integer> {
     private OptionsFindings findings(Site site, Scenario scenario, Optional<Integer> moved) {
         Ensemble ensemble = question.ensemble(site);
         EnsembleResult base = question.untilReady(ensemble, site::scenario);
-        List<SiteMeasure> measures = site.measures().isEmpty() ? usual(site, scenario, base.likely()) : site.measures();
+        List<SiteMeasure> all = site.measures().isEmpty() ? usual(site, scenario, base.likely()) : site.measures();
+        Map<Boolean, List<SiteMeasure>> deadly =
+                all.stream().collect(Collectors.partitioningBy(one -> OptionsFindings.isDeadly(one, scenario)));
+        List<SiteMeasure> measures = Objects.requireNonNull(deadly.get(false));
         List<Function<Draw, Scenario>> ways = new ArrayList<>();
         measures.forEach(one -> ways.add(draw -> one.measure().on(site.scenario(draw))));
         Optional<Site> later = moved.map(days -> site.moved(days)
@@ -107,7 +113,7 @@ final class OptionsCommand implements Callable<Integer> {
                 .mapToObj(i -> new Tried(measures.get(i), results.get(i)))
                 .toList();
         Optional<Wait> wait = moved.map(days -> new Wait(days, results.get(results.size() - 1)));
-        return new OptionsFindings(site, scenario, base, tried, wait);
+        return new OptionsFindings(site, scenario, base, tried, Objects.requireNonNull(deadly.get(true)), wait);
     }
 
     /** Returns the usual measures for the room whose coat is ready last as the job stands. */
@@ -123,6 +129,6 @@ final class OptionsCommand implements Callable<Integer> {
                 .filter(plan -> name.equals(Optional.of(plan.name())))
                 .findFirst()
                 .orElse(scenario.rooms().get(0));
-        return UsualMeasures.of(room, scenario.from(), scenario.until(), site.zone());
+        return UsualMeasures.of(room, scenario, site.zone());
     }
 }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.logger.Asked;
@@ -121,6 +122,7 @@ final class ReadingsCommand implements Callable<Integer> {
         if (out != null) {
             ReadingsFiles.write(job, out).forEach(answer::println);
         }
+        answer.println(Situation.withoutSite().line());
         return ExitCode.DONE.code();
     }
 

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.fit.IssueWords;
 import org.limedry.cli.report.SiteNotes;
 import org.limedry.cli.site.FittedFile;
@@ -24,7 +25,7 @@ final class SiteNotesOf {
                 site.zone(),
                 site.isInvented(),
                 site.bucketLitres(),
-                site.hasQuicklime(),
+                Situation.at(site),
                 site.backgroundWords(),
                 weather(site),
                 assumptions,

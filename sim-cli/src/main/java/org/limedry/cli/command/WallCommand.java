@@ -3,6 +3,7 @@ package org.limedry.cli.command;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.page.OutputFolder;
 import org.limedry.cli.wallcase.CaseAnswer;
 import org.limedry.cli.wallcase.CaseFiles;
@@ -51,6 +52,7 @@ final class WallCommand implements Callable<Integer> {
         }
         CaseAnswer.lines(result, file.toString(), out.toString())
                 .forEach(spec.commandLine().getOut()::println);
+        spec.commandLine().getOut().println(Situation.withoutSite().line());
         if (!result.isComplete()) {
             spec.commandLine().getErr().println(CaseAnswer.gaveUp(result, file.toString()));
         }

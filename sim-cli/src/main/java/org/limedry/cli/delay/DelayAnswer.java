@@ -1,19 +1,12 @@
 package org.limedry.cli.delay;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.delay.DelayStory.Told;
-import org.limedry.cli.page.Caution;
-import org.limedry.cli.page.Cautions;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
-import org.limedry.room.Plant;
-import org.limedry.simulation.Warning;
 
 /** What is printed: the days late, by cause. */
 public final class DelayAnswer {
@@ -35,8 +28,7 @@ public final class DelayAnswer {
         MonthRow.of(story).forEach(month -> lines.add(month.line()));
         lines.add(ranges(story));
         lines.add("A model on " + weather(story) + ", good to about 30 % a cause. Facts only: no claim is made.");
-        lines.add("Care: " + cautions(story));
-        return lines;
+        return situation(story).around(lines);
     }
 
     private static String answer(DelayStory story) {
@@ -102,16 +94,13 @@ public final class DelayAnswer {
         return actual.equals(planned) ? "one weather year (" + actual + ")" : actual + " against " + planned;
     }
 
-    private static String cautions(DelayStory story) {
-        List<Plant> plant = Stream.of(story.planned(), story.actual())
-                .flatMap(side -> side.scenario().rooms().stream())
-                .flatMap(room -> room.plant().stream())
-                .toList();
-        Set<Warning.Kind> warned = story.actual().outcome().warnings().stream()
-                .map(Warning::kind)
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Warning.Kind.class)));
-        return Cautions.of(plant, warned, story.runs().site().hasQuicklime()).stream()
-                .map(Caution::brief)
-                .collect(Collectors.joining(" "));
+    /** Returns what the site has, as planned and as it is. */
+    static Situation situation(DelayStory story) {
+        Situation situation =
+                Situation.at(story.runs().site()).with(story.actual().outcome());
+        for (JobSide side : List.of(story.planned(), story.actual())) {
+            situation = situation.with(side.scenario(), side.site().zone());
+        }
+        return situation;
     }
 }

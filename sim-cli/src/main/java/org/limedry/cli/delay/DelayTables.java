@@ -38,6 +38,7 @@ final class DelayTables {
     /** Returns everything as JSON. */
     static ObjectNode json(DelayStory story) {
         ObjectNode root = JsonText.object();
+        JsonText.putCautions(root, DelayAnswer.situation(story));
         root.put("site", story.runs().site().name());
         root.put("wall", story.planned().wall());
         root.put("totalDays", story.delay().totalDays());

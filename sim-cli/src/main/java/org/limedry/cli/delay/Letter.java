@@ -49,6 +49,7 @@ record Letter(DelayStory story, Room room) {
             boolean pdf,
             boolean small,
             String headline,
+            List<String> dangers,
             String place,
             boolean invented,
             String caption,
@@ -84,6 +85,7 @@ record Letter(DelayStory story, Room room) {
                         pdf,
                         room == Room.SMALL_TYPE,
                         headline(),
+                        DelayAnswer.situation(story).dangers(),
                         story.runs().site().name() + ": " + story.wallWords(),
                         story.runs().site().isInvented(),
                         DelayCharts.title(story),
@@ -171,7 +173,8 @@ record Letter(DelayStory story, Room room) {
                 ? "planned side by a model; actual dates by the record, else by the model"
                 : "both sides by the same model";
         return "Limits: " + basis + ", weather " + sites().distinct().collect(Collectors.joining(" against "))
-                + ", good to about 30 % a cause; rain on walls, sun and salts left out. Facts only: no claim is made.";
+                + ", good to about 30 % a cause; rain on walls, sun and salts left out. Facts only: no claim is made."
+                + " Local codes and competent persons come first.";
     }
 
     private String owed() {

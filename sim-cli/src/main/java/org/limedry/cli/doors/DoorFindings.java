@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.limedry.cli.page.Caution;
+import org.limedry.cli.care.Situation;
 import org.limedry.study.DoorDay;
 import org.limedry.study.DoorNight;
 import org.limedry.study.DoorPlan;
@@ -25,7 +25,7 @@ import org.limedry.study.DoorWay;
  * @param nights one entry for each day
  * @param waits the coat whose date the doors move, if one waits: "north wall, coat 1"
  * @param ways what came of each way
- * @param cautions what to take care of
+ * @param situation what decides which cautions are due
  */
 public record DoorFindings(
         String site,
@@ -38,12 +38,11 @@ public record DoorFindings(
         List<DoorNight> nights,
         Optional<String> waits,
         Map<DoorWay, WayResult> ways,
-        List<Caution> cautions) {
+        Situation situation) {
     public DoorFindings {
         doors = List.copyOf(doors);
         nights = List.copyOf(nights);
         ways = new EnumMap<>(ways);
-        cautions = List.copyOf(cautions);
     }
 
     String room() {

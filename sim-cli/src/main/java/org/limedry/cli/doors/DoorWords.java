@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.limedry.cli.chart.Litres;
-import org.limedry.cli.page.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
+import org.limedry.room.Fumes;
 import org.limedry.study.DoorDay;
 import org.limedry.study.DoorReason.Word;
 import org.limedry.study.DoorWay;
@@ -71,8 +71,7 @@ public final class DoorWords {
         lines.add(worth());
         findings.waits().ifPresent(coat -> lines.add(ready(coat)));
         lines.add("Look first: rain is not in the plan. Rain blowing in, or mild mist: shut.");
-        lines.add("Care: " + findings.cautions().stream().map(Caution::brief).collect(Collectors.joining(" ")));
-        return lines;
+        return findings.situation().around(lines);
     }
 
     /** Returns litres by each way. */
@@ -80,7 +79,13 @@ public final class DoorWords {
         String nights = findings.plan().question().nights() ? "" : ", if it can be left";
         return "Litres out of the walls: by the plan " + litres(DoorWay.PLAN) + "; open 6 to 20 every day "
                 + litres(DoorWay.OPEN_BY_DAY) + "; open day and night" + nights + " " + litres(DoorWay.ALWAYS_OPEN)
-                + "; always shut " + litres(DoorWay.ALWAYS_SHUT) + ".";
+                + (fumes() ? "." : "; always shut " + litres(DoorWay.ALWAYS_SHUT) + ".");
+    }
+
+    /** Where fuel burns in the room air, what shut doors would bring is not worth knowing. */
+    private boolean fumes() {
+        return Fumes.reach(
+                findings.room(), findings.plan().question().scenario().rooms());
     }
 
     String litres(DoorWay way) {
@@ -114,7 +119,8 @@ public final class DoorWords {
     /** Returns what the plan is worth against open doors and shut ones, also where it is worth nothing. */
     public String worth() {
         DoorWay open = findings.plan().question().nights() ? DoorWay.ALWAYS_OPEN : DoorWay.OPEN_BY_DAY;
-        return "The plan takes out " + against(DoorWay.ALWAYS_SHUT, "shut doors") + " and "
+        String shut = fumes() ? "" : against(DoorWay.ALWAYS_SHUT, "shut doors") + " and ";
+        return "The plan takes out " + shut
                 + against(open, "doors always open" + (open == DoorWay.OPEN_BY_DAY ? " by day" : "")) + ".";
     }
 
@@ -134,8 +140,8 @@ public final class DoorWords {
     /** Returns when the coat that waits is ready by each way. */
     public String ready(String coat) {
         return Names.capital(coat) + " ready: by the plan " + date(DoorWay.PLAN) + "; open 6 to 20 "
-                + date(DoorWay.OPEN_BY_DAY) + "; open day and night " + date(DoorWay.ALWAYS_OPEN) + "; shut "
-                + date(DoorWay.ALWAYS_SHUT) + " (likely dates).";
+                + date(DoorWay.OPEN_BY_DAY) + "; open day and night " + date(DoorWay.ALWAYS_OPEN)
+                + (fumes() ? "" : "; shut " + date(DoorWay.ALWAYS_SHUT)) + " (likely dates).";
     }
 
     private String date(DoorWay way) {

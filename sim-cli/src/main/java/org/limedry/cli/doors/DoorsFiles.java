@@ -128,6 +128,7 @@ public final class DoorsFiles {
     private static ObjectNode json(DoorFindings findings) {
         DoorQuestion question = findings.plan().question();
         ObjectNode root = JsonText.object();
+        JsonText.putCautions(root, findings.situation());
         root.put("site", findings.site()).put("room", findings.room());
         root.put("from", question.window().from().toString());
         root.put("until", question.until().toString());

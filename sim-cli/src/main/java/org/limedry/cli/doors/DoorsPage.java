@@ -1,10 +1,10 @@
 package org.limedry.cli.doors;
 
 import java.util.List;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.chart.Charts;
 import org.limedry.cli.chart.DoorsChart;
 import org.limedry.cli.chart.Size;
-import org.limedry.cli.page.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Templates;
@@ -25,7 +25,7 @@ final class DoorsPage {
             String worth,
             List<String> ready,
             String noDifference,
-            List<Caution> cautions,
+            Situation situation,
             Page.Foot foot,
             String owed) {}
 
@@ -46,7 +46,7 @@ final class DoorsPage {
                         words.worth(),
                         findings.waits().map(words::ready).stream().toList(),
                         words.noDifference(),
-                        findings.cautions(),
+                        findings.situation(),
                         foot,
                         String.join(" ", foot.attribution())));
     }

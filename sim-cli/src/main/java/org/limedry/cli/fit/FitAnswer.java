@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.limedry.cli.care.Advised;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
@@ -18,8 +20,7 @@ import org.limedry.units.Units;
 
 /** The sentences of a fit, for the console and for the page. */
 public final class FitAnswer {
-    static final String HAND =
-            "A forecast, not a measurement: a hand test overrules it. Local codes and competent persons come first.";
+    static final String HAND = "A forecast, not a measurement: a hand test overrules it.";
     private static final int MOST_REMARKS = 8;
 
     /** An offset of a logger within these is not worth a word: K, and a fraction of humidity. */
@@ -59,7 +60,14 @@ public final class FitAnswer {
         }
         remarks(findings).forEach(remark -> lines.add("Note: " + remark + "."));
         lines.add(HAND);
-        return lines;
+        return situation(findings).around(lines);
+    }
+
+    /** Returns what the site has; what is learnt has people try the plaster by hand. */
+    static Situation situation(FitFindings findings) {
+        return Situation.at(findings.site())
+                .with(findings.scenario(), findings.site().zone())
+                .advising(Advised.TOUCH);
     }
 
     private void addDates(List<String> lines, IssueWords issue) {

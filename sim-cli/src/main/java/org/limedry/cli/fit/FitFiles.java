@@ -90,6 +90,7 @@ public final class FitFiles {
                     "Found in the files", false, findings.readings().remarks()));
         }
         blocks.add(new Block.Words(FitAnswer.HAND, Block.Weight.SMALL));
+        blocks.add(new Block.Cautions(FitAnswer.situation(findings)));
         Page.Head head = new Page.Head(
                 findings.site().name(),
                 "what the readings say, to " + findings.untilWords(),

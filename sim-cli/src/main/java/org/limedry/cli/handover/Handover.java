@@ -1,16 +1,12 @@
 package org.limedry.cli.handover;
 
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import org.limedry.cli.page.Caution;
-import org.limedry.cli.page.Cautions;
+import org.limedry.cli.care.Advised;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.site.Site;
-import org.limedry.room.Plant;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
-import org.limedry.simulation.Warning;
 import org.limedry.study.CareRecord;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
@@ -67,11 +63,11 @@ public record Handover(Site site, Scenario scenario, EnsembleResult result, List
         return !result.members().isEmpty();
     }
 
-    List<Caution> cautions() {
-        List<Plant> plant =
-                scenario.rooms().stream().flatMap(room -> room.plant().stream()).toList();
-        Set<Warning.Kind> warned =
-                likely().warnings().stream().map(Warning::kind).collect(Collectors.toSet());
-        return Cautions.of(plant, warned, site.hasQuicklime());
+    /** Returns what the site has; the sheets have the owner heat gently, air, and paint. */
+    Situation situation() {
+        return Situation.at(site)
+                .with(scenario, site.zone())
+                .with(likely())
+                .advising(Advised.HEAT, Advised.OPEN, Advised.FINISH, Advised.TOUCH);
     }
 }

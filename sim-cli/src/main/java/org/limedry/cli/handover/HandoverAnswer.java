@@ -2,8 +2,6 @@ package org.limedry.cli.handover;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import org.limedry.cli.page.Caution;
 
 /** The answer of {@code handover} on the console. */
 public final class HandoverAnswer {
@@ -26,8 +24,7 @@ public final class HandoverAnswer {
         if (!handover.hasRanges()) {
             lines.add("  Likely dates only; --ranges for ranges. A hand test overrules.");
         }
-        lines.add("Care: " + handover.cautions().stream().map(Caution::brief).collect(Collectors.joining(" ")));
-        return List.copyOf(lines);
+        return handover.situation().around(lines);
     }
 
     private static void addRoom(RoomLadder ladder, Handover handover, List<String> lines) {

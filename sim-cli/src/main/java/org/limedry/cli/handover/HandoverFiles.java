@@ -91,6 +91,7 @@ public final class HandoverFiles {
         ObjectNode root = JsonText.object();
         root.put("site", handover.site().name());
         root.put("members", handover.result().members().size());
+        JsonText.putCautions(root, handover.situation());
         ArrayNode rooms = root.putArray("aftercare");
         handover.ladders().forEach(ladder -> addLadder(rooms.addObject(), ladder));
         CareRecord care = handover.care();

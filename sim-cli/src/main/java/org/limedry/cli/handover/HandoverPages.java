@@ -29,7 +29,7 @@ final class HandoverPages {
                 Block.Weight.SMALL));
         blocks.add(new Block.Lines("Heating", false, AftercareText.heating(handover)));
         blocks.add(new Block.Lines("What not to do", false, AftercareText.NOT_TO_DO));
-        blocks.add(new Block.Cautions(handover.cautions()));
+        blocks.add(new Block.Cautions(handover.situation()));
         blocks.add(new Block.Lines(
                 "What the waits rest on",
                 false,
@@ -82,7 +82,7 @@ final class HandoverPages {
         blocks.add(
                 Block.words("Worked out from the site file and a weather year, not measured. A logger's readings come"
                         + " before it; have them beside it when you sign."));
-        blocks.add(new Block.Cautions(handover.cautions()));
+        blocks.add(new Block.Cautions(handover.situation()));
         return new Page(head(handover, "record of care", CareText.headline(care)), blocks, foot);
     }
 

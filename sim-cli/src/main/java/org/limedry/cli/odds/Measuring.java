@@ -1,6 +1,8 @@
 package org.limedry.cli.odds;
 
+import java.util.List;
 import java.util.Map;
+import org.limedry.cli.care.Advised;
 
 /** How an unknown of a site can be found out, in the words of the trade. Common practice, no source. */
 final class Measuring {
@@ -22,6 +24,21 @@ final class Measuring {
     private Measuring() {}
 
     static String of(String key) {
-        return WAYS.getOrDefault(key.replaceFirst("[.].*", ""), NO_WAY);
+        return WAYS.getOrDefault(plain(key), NO_WAY);
+    }
+
+    /** Returns what finding out has people do that calls for care. */
+    static List<Advised> advised(String key) {
+        return switch (plain(key)) {
+            case "wetness" -> List.of(Advised.DRILL);
+            case "wallAbsorption" -> List.of(Advised.OPEN_UP);
+            case "openingFlow" -> List.of(Advised.OPEN);
+            case "leakage" -> List.of(Advised.SHUT);
+            default -> List.of();
+        };
+    }
+
+    private static String plain(String key) {
+        return key.replaceFirst("[.].*", "");
     }
 }

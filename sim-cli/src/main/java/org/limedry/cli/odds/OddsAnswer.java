@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.limedry.cli.care.Advised;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
@@ -57,9 +59,22 @@ public final class OddsAnswer {
         told(odds).forEach(one -> lines.add("  " + worth(one)));
         lines.add(weather(findings, coat));
         lines.add(trust(findings, odds));
-        lines.add(
-                "A forecast, not a measurement: a hand test overrules it. Local codes and competent persons come first.");
-        return lines;
+        lines.add("A forecast, not a measurement: a hand test overrules it.");
+        return situation(findings).around(lines);
+    }
+
+    /** Returns what the site has and what finding out would have people do. */
+    static Situation situation(OddsFindings findings) {
+        List<Advised> advised = new ArrayList<>(List.of(Advised.TOUCH));
+        for (int coat = 0; coat < findings.scenario().coats().size(); coat++) {
+            told(findings.odds(coat))
+                    .forEach(one ->
+                            advised.addAll(Measuring.advised(one.unknown().key())));
+        }
+        return Situation.at(findings.site())
+                .with(findings.scenario(), findings.site().zone())
+                .with(findings.result().likely())
+                .advising(advised);
     }
 
     /** Returns the answer without a full stop. */

@@ -106,6 +106,7 @@ public final class OddsFiles {
                                         "What an exact measurement of each unknown alone would take off the range. A real one takes off less.")));
         blocks.add(Block.words(OddsAnswer.weather(findings, coat)));
         blocks.add(Block.words(OddsAnswer.trust(findings, odds)));
+        blocks.add(new Block.Cautions(OddsAnswer.situation(findings)));
         blocks.add(new Block.Figures(coatTable()));
         if (!odds.influences().isEmpty()) {
             blocks.add(new Block.Figures(unknownTable()));
@@ -265,6 +266,7 @@ public final class OddsFiles {
         root.put("members", findings.result().members().size());
         root.put("seed", findings.seed());
         root.put("weather", findings.weather());
+        JsonText.putCautions(root, OddsAnswer.situation(findings));
         ArrayNode coats = root.putArray("coats");
         for (int other = 0; other < findings.scenario().coats().size(); other++) {
             addCoat(coats.addObject(), other);

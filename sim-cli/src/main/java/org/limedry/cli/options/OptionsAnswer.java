@@ -2,18 +2,18 @@ package org.limedry.cli.options;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.limedry.cli.care.Advised;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.options.OptionsFindings.Row;
-import org.limedry.cli.page.Caution;
-import org.limedry.cli.page.Cautions;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
+import org.limedry.cli.site.SiteMeasure;
 import org.limedry.room.Plant;
 import org.limedry.simulation.Warning;
+import org.limedry.study.Measure;
 import org.limedry.study.Options;
 
 /** The sentences of options, for the console and for the page. */
@@ -44,11 +44,10 @@ public final class OptionsAnswer {
                             money(findings, row),
                             risks(row)));
         }
+        findings.refused().forEach(measure -> lines.add("  " + refused(measure)));
         lines.add(waiting(findings));
         lines.add(basis(findings));
-        lines.add(
-                "Care: " + cautions(findings, rows).stream().map(Caution::brief).collect(Collectors.joining(" ")));
-        return lines;
+        return situation(findings).around(lines);
     }
 
     static String asItStands(OptionsFindings findings) {
@@ -60,19 +59,27 @@ public final class OptionsAnswer {
                         + days.textWithoutWeekday(days.lastDay(findings.end())) + ", the end of these runs");
     }
 
+    /** Returns why a measure was not tried. */
+    static String refused(SiteMeasure measure) {
+        return "NOT TRIED, DANGER: " + measure.measure().name()
+                + ": fuel would burn in a room that is shut; carbon monoxide kills. Put the unflued heater out and take it away.";
+    }
+
     private static String rooms(OptionsFindings findings) {
         return String.join(" and the ", findings.rooms());
     }
 
     static String headline(OptionsFindings findings, List<Row> rows) {
+        String first = findings.fumes() ? "Take the unflued heater out first. " : "";
         List<Row> worth = rows.stream()
+                .filter(row -> !row.fumes())
                 .filter(row -> row.saved().likely() > OptionsFindings.HARDLY_DAYS)
                 .toList();
         if (worth.isEmpty()) {
-            return "None of these measures gets a day back";
+            return first + "None of these measures gets a day back";
         }
         Row best = worth.get(0);
-        String what = Names.capital(best.name()) + " saves " + saved(best.saved());
+        String what = first + Names.capital(best.name()) + " saves " + saved(best.saved());
         if (worth.size() > 1 && worth.get(1).tied()) {
             return what + "; too close to call against " + worth.get(1).name() + cheapest(findings, worth);
         }
@@ -136,9 +143,9 @@ public final class OptionsAnswer {
 
     /** Returns what the measure brings with it that the job as it stands does not. */
     static String risks(Row row) {
-        List<String> words = row.warned().stream()
-                .sorted()
-                .map(OptionsAnswer::risk)
+        List<String> words = Stream.concat(
+                        Stream.of(row.fumes() ? "fuel burns in the room: carbon monoxide, never shut it" : ""),
+                        row.warned().stream().sorted().map(OptionsAnswer::risk))
                 .filter(word -> !word.isEmpty())
                 .toList();
         return words.isEmpty() ? "" : "; watch: " + String.join(", ", words);
@@ -148,7 +155,7 @@ public final class OptionsAnswer {
         return switch (kind) {
             case FROST_AIR, FROST_WET_FACE -> "frost";
             case TOO_FAST -> "too fast in the first days, mist and screen";
-            case UNFLUED_HEATER -> "carbon monoxide, and it waters the walls";
+            case UNFLUED_HEATER -> "it waters the walls";
             case HEAT_WITHOUT_AIR -> "heat without air";
             case DRY_BUT_SOFT -> "dry but soft, air it an hour a day";
             case CARBON_DIOXIDE -> "carbon dioxide";
@@ -179,13 +186,36 @@ public final class OptionsAnswer {
                 : "Likely dates only; --ranges for ranges. Two within a day or a tenth are called too close to call.";
     }
 
-    static List<Caution> cautions(OptionsFindings findings, List<Row> rows) {
-        List<Plant> plant = new ArrayList<>();
-        findings.scenario().rooms().forEach(room -> plant.addAll(room.plant()));
-        rows.forEach(row -> plant.addAll(row.tried().measure().measure().plant()));
-        Set<Warning.Kind> warned = EnumSet.noneOf(Warning.Kind.class);
-        rows.forEach(row -> warned.addAll(row.warned()));
-        findings.base().likely().warnings().forEach(warning -> warned.add(warning.kind()));
-        return Cautions.of(plant, warned, findings.site().hasQuicklime());
+    /** Returns what the site has and what the measures would have people do. */
+    static Situation situation(OptionsFindings findings) {
+        Situation situation = Situation.at(findings.site())
+                .with(findings.scenario(), findings.site().zone())
+                .with(findings.base().likely());
+        for (OptionsFindings.Tried tried : findings.tried()) {
+            Measure measure = tried.measure().measure();
+            situation = situation
+                    .with(measure.plant(), findings.site().zone())
+                    .with(tried.result().likely())
+                    .advising(advised(measure));
+        }
+        return situation;
+    }
+
+    private static List<Advised> advised(Measure measure) {
+        List<Advised> advised = new ArrayList<>();
+        if (measure.sheets()) {
+            advised.add(Advised.SHEET);
+        } else if (measure.shuts()) {
+            advised.add(Advised.SHUT);
+        } else if (measure.openings().isPresent()) {
+            advised.add(Advised.OPEN);
+        }
+        for (Plant plant : measure.plant()) {
+            advised.add(
+                    plant instanceof Plant.Heater
+                            ? Advised.HEAT
+                            : plant instanceof Plant.Dehumidifier ? Advised.DEHUMIDIFY : Advised.BLOW);
+        }
+        return advised;
     }
 }

@@ -51,8 +51,10 @@ public final class OptionsFiles {
                         Names.capital(row.name()) + " loses time: " + OptionsAnswer.saved(row.saved())
                                 + OptionsAnswer.risks(row) + ".",
                         Block.Weight.STRONG)));
+        findings.refused()
+                .forEach(measure -> blocks.add(new Block.Words(OptionsAnswer.refused(measure), Block.Weight.STRONG)));
         blocks.add(Block.words(OptionsAnswer.waiting(findings)));
-        blocks.add(new Block.Cautions(OptionsAnswer.cautions(findings, rows)));
+        blocks.add(new Block.Cautions(OptionsAnswer.situation(findings)));
         Page.Head head = new Page.Head(
                 findings.site().name(),
                 "ways to be ready sooner",
@@ -113,6 +115,7 @@ public final class OptionsFiles {
                     row.energy().electricKWh(),
                     row.energy().fuelKWh(),
                     row.litresMore(),
+                    row.fumes(),
                     row.cost(),
                     row.costPerDay(),
                     String.join(
@@ -129,6 +132,7 @@ public final class OptionsFiles {
                         "electricKWhMore",
                         "fuelKWhMore",
                         "litresOutMore",
+                        "burnsFuelInTheRoom",
                         "cost",
                         "costPerDaySaved",
                         "warnings"),
@@ -144,10 +148,14 @@ public final class OptionsFiles {
                         .map(findings.days()::date)
                         .map(Object::toString)
                         .orElse(null));
+        JsonText.putCautions(root, OptionsAnswer.situation(findings));
+        ArrayNode refused = root.putArray("notTriedForDanger");
+        findings.refused().forEach(measure -> refused.add(measure.measure().name()));
         ArrayNode measures = root.putArray("measures");
         for (Row row : rows) {
             ObjectNode node = measures.addObject();
             node.put("measure", row.name());
+            node.put("burnsFuelInTheRoom", row.fumes());
             node.put("daysSaved", row.saved().likely());
             row.saved().low().ifPresent(low -> node.put("daysSavedOneInFive", low));
             row.saved().high().ifPresent(high -> node.put("daysSavedFourInFive", high));

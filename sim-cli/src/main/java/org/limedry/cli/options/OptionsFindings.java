@@ -9,10 +9,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.site.Rates;
 import org.limedry.cli.site.Site;
 import org.limedry.cli.site.SiteMeasure;
+import org.limedry.room.Fumes;
+import org.limedry.room.RoomPlan;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Warning;
@@ -29,10 +32,16 @@ import org.limedry.wall.WallPlan;
  * @param scenario the job as it stands
  * @param base what came of it
  * @param tried each measure with what came of it
+ * @param refused measures that were not tried: fuel would burn in a room that is shut or sheeted
  * @param later waiting for another season, if that was tried
  */
 public record OptionsFindings(
-        Site site, Scenario scenario, EnsembleResult base, List<Tried> tried, Optional<Wait> later) {
+        Site site,
+        Scenario scenario,
+        EnsembleResult base,
+        List<Tried> tried,
+        List<SiteMeasure> refused,
+        Optional<Wait> later) {
     /**
      * A measure and what came of it.
      *
@@ -57,6 +66,7 @@ public record OptionsFindings(
      * @param energy what it uses more than the job as it stands
      * @param litresMore litres that leave more, by air and by machine, up to the time both runs cover
      * @param cost what it costs, waiting saved taken off; empty without the rates it needs
+     * @param fumes whether fuel burns in the room air with it
      * @param tied whether it cannot be told apart from the one before it
      * @param warned kinds of warning that the job as it stands does not give
      */
@@ -66,6 +76,7 @@ public record OptionsFindings(
             Energy energy,
             double litresMore,
             Optional<Double> cost,
+            boolean fumes,
             boolean tied,
             Set<Warning.Kind> warned) {
         String name() {
@@ -87,6 +98,23 @@ public record OptionsFindings(
 
     public OptionsFindings {
         tried = List.copyOf(tried);
+        refused = List.copyOf(refused);
+    }
+
+    /** Tells whether a measure would leave fuel burning in the air of a room that is shut or sheeted over. */
+    public static boolean isDeadly(SiteMeasure measure, Scenario scenario) {
+        String room = measure.measure().room();
+        List<RoomPlan> rooms = measure.measure().on(scenario).rooms();
+        return Fumes.areShutIn(room, rooms)
+                || ((measure.measure().sheets() || measure.measure().shuts()) && Fumes.reach(room, rooms));
+    }
+
+    /** Tells whether fuel burns in the room air of the job as it stands where something is to be done. */
+    boolean fumes() {
+        return Stream.concat(
+                        rooms().stream(),
+                        refused.stream().map(one -> one.measure().room()))
+                .anyMatch(room -> Fumes.reach(room, scenario.rooms()));
     }
 
     Instant end() {
@@ -149,7 +177,15 @@ public record OptionsFindings(
         Energy energy = Energy.of(changed, outcome).minus(Energy.of(scenario, base.likely()));
         Set<Warning.Kind> warned = kinds(outcome);
         warned.removeAll(kinds(base.likely()));
-        return new Row(one, saved, energy, gone(outcome) - gone(base.likely()), cost(one, saved, energy), tied, warned);
+        return new Row(
+                one,
+                saved,
+                energy,
+                gone(outcome) - gone(base.likely()),
+                cost(one, saved, energy),
+                Fumes.reach(one.measure().measure().room(), changed.rooms()),
+                tied,
+                warned);
     }
 
     private static Set<Warning.Kind> kinds(Outcome outcome) {

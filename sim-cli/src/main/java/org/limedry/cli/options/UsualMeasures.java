@@ -1,6 +1,5 @@
 package org.limedry.cli.options;
 
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -10,9 +9,11 @@ import org.limedry.cli.page.Figures;
 import org.limedry.cli.site.SiteMeasure;
 import org.limedry.climate.Schedule;
 import org.limedry.climate.Timetable;
+import org.limedry.room.Fumes;
 import org.limedry.room.Opening;
 import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
+import org.limedry.simulation.Scenario;
 import org.limedry.study.Measure;
 import org.limedry.units.Units;
 
@@ -33,25 +34,30 @@ public final class UsualMeasures {
     private static final String DAY = "daily 09:00-16:00";
 
     private final RoomPlan room;
+
+    /** Fuel burns in its air: no measure leaves it there. */
+    private final boolean fumes;
+
     private final Schedule always;
     private final Schedule byDay;
 
-    private UsualMeasures(RoomPlan room, Instant from, Instant until, ZoneId zone) {
+    private UsualMeasures(RoomPlan room, Scenario scenario, ZoneId zone) {
         this.room = room;
-        this.always = Schedule.always(from, until);
-        this.byDay = Timetable.parse(DAY).over(zone, from, until);
+        this.fumes = Fumes.reach(room.name(), scenario.rooms());
+        this.always = Schedule.always(scenario.from(), scenario.until());
+        this.byDay = Timetable.parse(DAY).over(zone, scenario.from(), scenario.until());
     }
 
     /**
-     * Returns the measures for a room.
+     * Returns the measures for a room, from the first day of a run to its end. Where fuel burns in its air, each begins with
+     * taking that heater away.
      *
-     * @param room the room
-     * @param from when they begin
-     * @param until end of the run
+     * @param room a room of the scenario
+     * @param scenario the job as it stands
      * @param zone clock of the site
      */
-    public static List<SiteMeasure> of(RoomPlan room, Instant from, Instant until, ZoneId zone) {
-        return new UsualMeasures(room, from, until, zone).all();
+    public static List<SiteMeasure> of(RoomPlan room, Scenario scenario, ZoneId zone) {
+        return new UsualMeasures(room, scenario, zone).all();
     }
 
     private List<SiteMeasure> all() {
@@ -84,7 +90,8 @@ public final class UsualMeasures {
     }
 
     private SiteMeasure measure(String name, Optional<Schedule> openings, List<Plant> plant, boolean sheets) {
-        return new SiteMeasure(new Measure(name, room.name(), openings, plant, sheets), 0.0, 0.0, 0.0);
+        String whole = fumes ? "in place of the unflued heater, " + name : name;
+        return new SiteMeasure(new Measure(whole, room.name(), openings, plant, fumes, sheets), 0.0, 0.0, 0.0);
     }
 
     private Plant heater() {

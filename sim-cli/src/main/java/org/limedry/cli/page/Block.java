@@ -1,6 +1,8 @@
 package org.limedry.cli.page;
 
 import java.util.List;
+import org.limedry.cli.care.Caution;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.chart.Chart;
 
 /** One thing on a page. */
@@ -29,9 +31,10 @@ public sealed interface Block {
     }
 
     /** A box that must not be overlooked: "Take care". */
-    record Cautions(List<Caution> cautions) implements Block {
-        public Cautions {
-            cautions = List.copyOf(cautions);
+    record Cautions(Situation situation) implements Block {
+        /** Returns the cautions that are due. */
+        public List<Caution> cautions() {
+            return situation.cautions();
         }
     }
 

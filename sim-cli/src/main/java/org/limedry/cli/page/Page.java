@@ -13,6 +13,17 @@ import java.util.List;
 public record Page(Head head, List<Block> blocks, Foot foot) {
     public Page {
         blocks = List.copyOf(blocks);
+        if (blocks.stream().noneMatch(Block.Cautions.class::isInstance)) {
+            throw new IllegalArgumentException("blocks: must hold the cautions that are due, had none");
+        }
+    }
+
+    /** Returns what must be read before the answer. */
+    List<String> dangers() {
+        return blocks.stream()
+                .filter(Block.Cautions.class::isInstance)
+                .flatMap(block -> ((Block.Cautions) block).situation().dangers().stream())
+                .toList();
     }
 
     /**

@@ -16,12 +16,13 @@ public final class PageHtml {
                 "page/page.mustache",
                 new View(
                         page,
+                        page.dangers(),
                         page.blocks().stream().map(BlockView::of).toList(),
                         !page.foot().limits().isEmpty()));
     }
 
     /** What the template sees. */
-    private record View(Page page, List<BlockView> blocks, boolean hasLimits) {}
+    private record View(Page page, List<String> dangers, List<BlockView> blocks, boolean hasLimits) {}
 
     /** One block; one of them is there. */
     private record BlockView(

@@ -13,7 +13,6 @@ import java.util.stream.IntStream;
 import org.limedry.cli.chart.ProgrammeChart;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
-import org.limedry.cli.page.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.JsonText;
@@ -48,8 +47,7 @@ public record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
                         : "  Likely dates only; --ranges for earliest and latest. A hand test overrules.");
         lines.addAll(gangs());
         lines.addAll(neighbours.sentences(job));
-        lines.add(JobCare.of(List.of(job)).stream().map(Caution::brief).collect(Collectors.joining(" ", "Care: ", "")));
-        return lines;
+        return JobCare.of(List.of(job)).around(lines);
     }
 
     private String headline() {
@@ -179,6 +177,7 @@ public record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
                 .put("start", job.start().toString())
                 .put("runEnds", job.lastDay().toString());
         JobJson.putWeeks(root, job);
+        JsonText.putCautions(root, JobCare.of(List.of(job)));
         root.set("coats", CoatRows.json(job));
         ArrayNode next = root.putArray("nextDoor");
         neighbours.alone().entrySet().stream()

@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.limedry.cli.page.Cautions;
+import org.limedry.cli.care.Advised;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.climate.Schedule;
+import org.limedry.room.Fumes;
 import org.limedry.room.Opening;
 import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
@@ -49,6 +50,12 @@ final class Advice {
     static List<DoLine> of(Findings findings, Optional<Coat> worstLaid) {
         Advice advice = new Advice(findings, worstLaid);
         List<DoLine> lines = new ArrayList<>();
+        advice.carbonDioxide().ifPresent(lines::add);
+        if (!lines.isEmpty()) {
+            // Whatever else there is to do, nobody goes in to do it.
+            advice.unflued().ifPresent(lines::add);
+            return List.copyOf(lines);
+        }
         advice.fromTheRun().limit(MOST - 1).forEach(lines::add);
         lines.add(advice.handTest());
         return List.copyOf(lines);
@@ -56,9 +63,8 @@ final class Advice {
 
     private Stream<DoLine> fromTheRun() {
         return Stream.<Supplier<Optional<DoLine>>>of(
-                        this::carbonDioxide,
-                        this::frost,
                         this::unflued,
+                        this::frost,
                         this::tooFast,
                         this::heatWithoutAir,
                         this::longerOpen,
@@ -77,12 +83,10 @@ final class Advice {
     private Optional<DoLine> carbonDioxide() {
         return worstOf(Warning.Kind.CARBON_DIOXIDE, true)
                 .map(warning -> new DoLine(
-                        "Open doors and windows wide before anyone goes in",
-                        "carbon dioxide reached %s ppm in the %s on %s"
-                                .formatted(
-                                        Figures.whole(warning.value()),
-                                        findings.words(warning.subject()),
-                                        day(warning))));
+                        "Keep out of the %s: fuel off and opened up from outside, the air tested by a competent person"
+                                .formatted(findings.words(warning.subject())),
+                        "carbon dioxide up to %s ppm on %s, and carbon monoxide is not worked out"
+                                .formatted(Figures.whole(warning.value()), day(warning))));
     }
 
     private Optional<DoLine> frost() {
@@ -97,15 +101,17 @@ final class Advice {
                                 ? "room air down to %s \u00b0C"
                                         .formatted(Figures.oneDecimal(air.get().value()))
                                 : "the wet face fell to %s \u00b0C though the air did not freeze"
-                                        .formatted(Figures.oneDecimal(face.get().value()))));
+                                        .formatted(Figures.oneDecimal(face.get().value())),
+                        Advised.HEAT));
     }
 
     private Optional<DoLine> unflued() {
         return worstOf(Warning.Kind.UNFLUED_HEATER, true)
                 .map(warning -> new DoLine(
-                        "Change the unflued heater in the %s for an electric or a flued one"
+                        "Put the unflued heater in the %s out and use an electric one"
                                 .formatted(findings.words(warning.subject())),
-                        "it burnt %s litres of water into the room air".formatted(Figures.litres(warning.value()))));
+                        "it burnt %s litres of water into the room air".formatted(Figures.litres(warning.value())),
+                        Advised.HEAT));
     }
 
     private Optional<DoLine> tooFast() {
@@ -117,7 +123,8 @@ final class Advice {
                                         day(warning),
                                         days.brief(days.lastDay(warning.until()))),
                         "it lost up to %s litres a m\u00b2 an hour, more than lime can give"
-                                .formatted(Figures.plain(warning.value()))));
+                                .formatted(Figures.plain(warning.value())),
+                        Advised.MIST));
     }
 
     private Optional<DoLine> heatWithoutAir() {
@@ -125,7 +132,8 @@ final class Advice {
                 .map(warning -> new DoLine(
                         "Open a door or window whenever the heat is on",
                         "%s litres condensed on cold faces in the heated %s"
-                                .formatted(Figures.litres(warning.value()), findings.words(warning.subject()))));
+                                .formatted(Figures.litres(warning.value()), findings.words(warning.subject())),
+                        Advised.OPEN));
     }
 
     private Optional<DoLine> dryButSoft() {
@@ -133,7 +141,8 @@ final class Advice {
                 .map(warning -> new DoLine(
                         "Air the shut %s for an hour a day".formatted(findings.words(warning.subject())),
                         "its carbon dioxide fell to %s ppm, and lime needs it to harden"
-                                .formatted(Figures.whole(warning.value()))));
+                                .formatted(Figures.whole(warning.value())),
+                        Advised.OPEN));
     }
 
     private Optional<DoLine> longerOpen() {
@@ -147,7 +156,8 @@ final class Advice {
                                     .formatted(
                                             Figures.whole(outside.drierDays()),
                                             Figures.whole(outside.days()),
-                                            openWords(openHoursPerDay(wait))));
+                                            openWords(openHoursPerDay(wait))),
+                            Advised.OPEN);
                 }));
     }
 
@@ -159,7 +169,7 @@ final class Advice {
     }
 
     private Optional<DoLine> lateAndDry(Waiting wait, Plant plant) {
-        boolean heater = plant instanceof Plant.Heater burner && !Cautions.isUnflued(burner);
+        boolean heater = plant instanceof Plant.Heater burner && !Fumes.comeFrom(burner);
         if (!heater && !(plant instanceof Plant.Dehumidifier)) {
             return Optional.empty();
         }
@@ -177,7 +187,8 @@ final class Advice {
                         "the air was full or the %s wet for %s before it came"
                                 .formatted(
                                         findings.words(wait.wall().name()),
-                                        Figures.count(wait.hoursBefore(from, wait::isWet), "hour"))));
+                                        Figures.count(wait.hoursBefore(from, wait::isWet), "hour")),
+                        heater ? Advised.HEAT : Advised.DEHUMIDIFY));
     }
 
     private Optional<DoLine> gentleHeat() {
@@ -185,21 +196,24 @@ final class Advice {
                         wait -> wait.count(hour -> wait.room().heaterWatts().at(hour) > 0.0) < A_QUARTER * wait.hours())
                 .filter(wait -> wait.count(wait::isAtDewPoint) >= A_QUARTER * wait.hours())
                 .map(wait -> new DoLine(
-                        "Bring gentle electric or flued heat into the %s, and let the wet air out"
+                        "Bring gentle electric heat into the %s, and let the wet air out"
                                 .formatted(wait.room().room()),
                         "the %s stood at %s \u00b0C, at or below the dew point for %s"
                                 .formatted(
                                         findings.words(wait.wall().name()),
                                         Figures.whole(wait.mean(
                                                 hour -> wait.face().celsius().at(hour))),
-                                        Figures.count(wait.count(wait::isAtDewPoint), "hour"))));
+                                        Figures.count(wait.count(wait::isAtDewPoint), "hour")),
+                        Advised.HEAT,
+                        Advised.OPEN));
     }
 
     private Optional<DoLine> glass() {
         return worstOf(Warning.Kind.GLASS_RUNNING, true)
                 .map(warning -> new DoLine(
                         "Wipe the %s each morning and carry the water out".formatted(findings.words(warning.subject())),
-                        "water ran on it for %s".formatted(Figures.count(warning.value(), "hour"))));
+                        "water ran on it for %s".formatted(Figures.count(warning.value(), "hour")),
+                        Advised.TOUCH));
     }
 
     private Optional<DoLine> weakDehumidifier() {
@@ -222,7 +236,9 @@ final class Advice {
         return Optional.of(new DoLine(
                 "Change the %s for a desiccant one, or warm the room first".formatted(machine.name()),
                 "in this cold it catches %s litres a day, not the %s on its plate"
-                        .formatted(Figures.litres(perDay), Figures.plain(plate))));
+                        .formatted(Figures.litres(perDay), Figures.plain(plate)),
+                Advised.DEHUMIDIFY,
+                Advised.HEAT));
     }
 
     private Optional<DoLine> wallFull() {
@@ -245,7 +261,8 @@ final class Advice {
                 .map(warning -> new DoLine(
                         "Keep the %s above the cold line while the coat firms"
                                 .formatted(findings.words(warning.subject())),
-                        "it was below for %s".formatted(Figures.count(warning.value(), "hour"))));
+                        "it was below for %s".formatted(Figures.count(warning.value(), "hour")),
+                        Advised.HEAT));
     }
 
     private DoLine handTest() {
@@ -256,8 +273,10 @@ final class Advice {
                         .map(date -> new DoLine(
                                 "Test the %s by hand from %s"
                                         .formatted(coat.label(), days.textWithoutWeekday(days.date(date))),
-                                "nail marks it, knuckle does not; enter the result, it overrules these dates")))
-                .orElseGet(() -> new DoLine("Test by hand each week and enter the result", "it overrules these dates"));
+                                "nail marks it, knuckle does not; enter the result, it overrules these dates",
+                                Advised.TOUCH)))
+                .orElseGet(() -> new DoLine(
+                        "Test by hand each week and enter the result", "it overrules these dates", Advised.TOUCH));
     }
 
     private Optional<Waiting> slow() {

@@ -5,10 +5,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.limedry.cli.chart.Litres;
 import org.limedry.cli.page.Ascii;
-import org.limedry.cli.page.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.simulation.Outcome;
@@ -54,6 +52,7 @@ public final class ConsoleAnswer {
 
     private void heading() {
         add(page.head().site() + ", " + page.head().period());
+        page.situation().dangers().forEach(this::add);
         if (findings.outcome().ending() instanceof Outcome.Ending.GaveUp) {
             add(page.notes().get(0));
         }
@@ -192,7 +191,7 @@ public final class ConsoleAnswer {
             String whole = start + " (" + line.why() + ").";
             add(whole.length() <= Ascii.COLUMNS ? whole : start + ".");
         }
-        add("Care: " + page.cautions().stream().map(Caution::brief).collect(Collectors.joining(" ")));
+        add(page.situation().line());
     }
 
     private static String onConsole(String why) {

@@ -2,18 +2,13 @@ package org.limedry.cli.report;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.limedry.cli.page.Caution;
-import org.limedry.cli.page.Cautions;
+import org.limedry.cli.care.Situation;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Names;
 import org.limedry.lime.CoatPlan;
-import org.limedry.room.Plant;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
-import org.limedry.simulation.Warning;
 import org.limedry.simulation.WaterAccount;
 import org.limedry.study.ReadyRange;
 import org.limedry.wall.WallPlan;
@@ -70,13 +65,16 @@ public record Findings(SiteNotes notes, Scenario scenario, Outcome outcome, List
         return Names.wall(redundant ? name.substring(room.length()) : name);
     }
 
-    /** Returns the cautions that this run calls for. */
-    List<Caution> cautions() {
-        List<Plant> plant =
-                scenario.rooms().stream().flatMap(room -> room.plant().stream()).toList();
-        Set<Warning.Kind> warned =
-                outcome.warnings().stream().map(Warning::kind).collect(Collectors.toSet());
-        return Cautions.of(plant, warned, notes.quicklime());
+    /**
+     * Returns what the site has and what a page about it advises.
+     *
+     * @param todo the things to do that the page gives
+     */
+    Situation situation(List<DoLine> todo) {
+        return notes.work()
+                .with(scenario, notes.zone())
+                .with(outcome)
+                .advising(todo.stream().flatMap(line -> line.advised().stream()).toList());
     }
 
     /** Returns the plan of a wall. */

@@ -2,7 +2,7 @@ package org.limedry.cli.report;
 
 import java.util.List;
 import java.util.Optional;
-import org.limedry.cli.page.Caution;
+import org.limedry.cli.care.Situation;
 
 /**
  * The page, worded: what the console, the HTML page and nobody else prints. Strings are plain text, not yet escaped.
@@ -13,7 +13,7 @@ import org.limedry.cli.page.Caution;
  * @param moved what moved the dates since the issue before
  * @param why why the worst coat is slow, if any coat was laid
  * @param todo what to do
- * @param cautions what to take care of
+ * @param situation what decides which cautions are due
  * @param account the water account of the whole site
  * @param rooms one entry for each room
  * @param wetFaces the faces that were wet or damp for longest
@@ -29,7 +29,7 @@ record PageModel(
         List<SiteNotes.Moved> moved,
         Optional<WhySlow.Sentence> why,
         List<DoLine> todo,
-        List<Caution> cautions,
+        Situation situation,
         Account account,
         List<RoomPart> rooms,
         List<FaceRow> wetFaces,

@@ -45,6 +45,7 @@ final class PageModels {
     private PageModel model() {
         List<Coat> worstFirst = worstFirst(findings);
         Optional<Coat> worstLaid = firstLaid(worstFirst);
+        List<DoLine> todo = Advice.of(findings, worstLaid);
         boolean severalRooms = findings.scenario().rooms().size() > 1;
         return new PageModel(
                 head(worstFirst),
@@ -53,8 +54,8 @@ final class PageModels {
                 notes(),
                 findings.notes().moved(),
                 worstLaid.map(coat -> WhySlow.of(findings, coat)),
-                Advice.of(findings, worstLaid),
-                findings.cautions(),
+                todo,
+                findings.situation(todo),
                 Account.of(
                         findings.outcome().account(),
                         "account",

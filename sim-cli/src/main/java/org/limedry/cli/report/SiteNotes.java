@@ -3,6 +3,7 @@ package org.limedry.cli.report;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import org.limedry.cli.care.Situation;
 import org.limedry.units.Check;
 
 /**
@@ -11,7 +12,7 @@ import org.limedry.units.Check;
  * @param zone time zone of the site
  * @param invented whether the site is an invented scenario
  * @param bucketLitres size of a bucket, litres; above 0
- * @param quicklime whether any mix is made with quicklime
+ * @param work what the mixes and the walls call for in the way of care
  * @param backgrounds what walls are made of and how wet they began, by the name of the wall: "damp old brick"
  * @param weather whose weather it is, and what was mended in it
  * @param assumptions what the user did not say, or could not know
@@ -22,7 +23,7 @@ public record SiteNotes(
         ZoneId zone,
         boolean invented,
         double bucketLitres,
-        boolean quicklime,
+        Situation work,
         Map<String, String> backgrounds,
         String weather,
         List<Assumption> assumptions,

@@ -43,6 +43,7 @@ final class SummaryJson {
         addHours(root.putObject("dewHours"), Outcome.FaceResult::dewHours);
         addHours(root.putObject("runningWetHours"), Outcome.FaceResult::runningWetHours);
         addHours(root.putObject("dampFaceHours"), Outcome.FaceResult::dampFaceHours);
+        JsonText.putCautions(root, PageModels.of(findings).situation());
         ArrayNode warnings = root.putArray("warnings");
         outcome.warnings().forEach(warning -> addWarning(warning, warnings.addObject()));
         ArrayNode rooms = root.putArray("rooms");

@@ -9,7 +9,6 @@ import org.limedry.cli.chart.ProgrammeChart;
 import org.limedry.cli.chart.SeasonsChart;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
-import org.limedry.cli.page.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Page;
@@ -53,8 +52,7 @@ public record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left
         if (!left.isEmpty()) {
             lines.add("Left out, for the weather does not reach: " + String.join(", ", left) + ".");
         }
-        lines.add(JobCare.of(jobs(all)).stream().map(Caution::brief).collect(Collectors.joining(" ", "Care: ", "")));
-        return lines;
+        return JobCare.of(jobs(all)).around(lines);
     }
 
     private String site() {
@@ -154,6 +152,7 @@ public record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left
 
     private ObjectNode json() {
         ObjectNode root = JsonText.object().put("site", site());
+        JsonText.putCautions(root, JobCare.of(jobs(all)));
         ArrayNode starts = root.putArray("starts");
         for (Begun begun : all) {
             ObjectNode node = starts.addObject()

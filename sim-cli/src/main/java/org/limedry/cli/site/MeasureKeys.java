@@ -29,6 +29,12 @@ final class MeasureKeys {
                     new FlagShape(),
                     "whether its openings are sheeted over: none stands open, half the leakage is left")
             .plainly(false, "false");
+    static final Key<Boolean> FUEL_OUT = Key.optional(
+                    "fuelOut",
+                    new FlagShape(),
+                    "whether heaters that burn gas or paraffin in the room air are put out and taken away first; rooms joined by"
+                            + " a door count as one")
+            .plainly(false, "false");
     static final Key<Double> HIRE = Key.optional(
                     "hirePerDay", MONEY, "hire for each day until the job is ready, in your money")
             .plainly(0.0, "0");
@@ -40,7 +46,7 @@ final class MeasureKeys {
                     "hours a day that someone must see to it, at the rate for labour")
             .plainly(0.0, "0");
 
-    static final Block BLOCK = Block.of(NAME, ROOM, OPEN, PLANT, SHEETS, HIRE, ONCE, LABOUR_HOURS);
+    static final Block BLOCK = Block.of(NAME, ROOM, OPEN, PLANT, FUEL_OUT, SHEETS, HIRE, ONCE, LABOUR_HOURS);
 
     static final Key<String> CURRENCY = Key.optional("currency", TextShape.free(), "what your money is called")
             .plainly("", "none");

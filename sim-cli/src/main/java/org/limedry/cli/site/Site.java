@@ -137,6 +137,16 @@ public final class Site {
         return parts.coats().stream().anyMatch(coat -> parts.mixOf(coat).get(MixKeys.LIME) == LimeKind.QUICKLIME);
     }
 
+    /** Tells whether a wall that is plastered has old paint on it. */
+    public boolean plastersOldPaint() {
+        return parts.coats().stream()
+                .anyMatch(coat -> parts.wallOf(coat)
+                        .entry()
+                        .given(WallKeys.FINISH)
+                        .filter(WallKeys.Finish.OLD_PAINT::equals)
+                        .isPresent());
+    }
+
     /** Returns what the listed walls are made of and how wet they begin, by their name in a scenario: "damp old brick". */
     public Map<String, String> backgroundWords() {
         Map<String, String> words = new TreeMap<>();
@@ -353,6 +363,7 @@ public final class Site {
                         entry.get(MeasureKeys.PLANT).stream()
                                 .map(plant -> plans.plant(room, plant))
                                 .toList(),
+                        entry.get(MeasureKeys.FUEL_OUT),
                         entry.get(MeasureKeys.SHEETS)),
                 entry.get(MeasureKeys.HIRE),
                 entry.get(MeasureKeys.ONCE),

@@ -7,10 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.limedry.cli.care.Has;
+import org.limedry.cli.care.Situation;
 
 /** Pages and sheets. EXACT: every text looked for is one that the test put in. */
 final class PageHtmlTest {
+    private static final Block CARE = new Block.Cautions(Situation.withoutSite());
+
     private static Page page(List<Block> blocks, boolean invented) {
         return new Page(
                 new Page.Head("Salt <house>", "airing, in June", invented, "Open the door & wait"),
@@ -26,7 +31,7 @@ final class PageHtmlTest {
                 Block.words("plain words"),
                 new Block.Words("the one sentence", Block.Weight.STRONG),
                 new Block.Lines("What to do", true, List.of("first thing", "second thing")),
-                new Block.Cautions(List.of(new Caution("Lime in the eye", "rinse", "lime"))),
+                new Block.Cautions(new Situation(Set.of(Has.FROST), Set.of())),
                 new Block.Figures(new Table(
                         "What each buys",
                         List.of(Table.Column.words("level"), Table.Column.number("days")),
@@ -40,7 +45,7 @@ final class PageHtmlTest {
                 "<h2 class=\"sheet\">Levels</h2>",
                 "<p class=\"why\">the one sentence</p>",
                 "<li>second thing</li>",
-                "<b>Lime in the eye</b>: rinse",
+                "<b>Frost breaks wet lime</b>: cover",
                 "<td data-label=\"days\" class=\"number\">39</td>",
                 "invented scenario",
                 "<li>no wind</li>",
@@ -53,7 +58,7 @@ final class PageHtmlTest {
 
     @Test
     void page_ofARealSite_isNotMarkedAsInvented() {
-        String html = PageHtml.of(page(List.of(), false));
+        String html = PageHtml.of(page(List.of(CARE), false));
 
         assertFalse(html.contains("invented"), html);
     }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.limedry.cli.care.Advised;
 import org.limedry.climate.Schedule;
 import org.limedry.room.Plant;
 import org.limedry.simulation.Warning;
@@ -33,8 +34,8 @@ final class AdviceTest {
         return Stream.of(
                 Arguments.of(
                         warning(Warning.Kind.CARBON_DIOXIDE, "store", 6100.0),
-                        "Open doors and windows wide before anyone goes in",
-                        "carbon dioxide reached 6,100 ppm in the store on 3 Nov"),
+                        "Keep out of the store: fuel off and opened up from outside, the air tested by a competent person",
+                        "carbon dioxide up to 6,100 ppm on 3 Nov, and carbon monoxide is not worked out"),
                 Arguments.of(
                         warning(Warning.Kind.FROST_AIR, "store north", -2.25),
                         "Cover or gently warm the north wall on frost nights, first 3 Nov",
@@ -45,7 +46,7 @@ final class AdviceTest {
                         "the wet face fell to \u22120.4 \u00b0C though the air did not freeze"),
                 Arguments.of(
                         warning(Warning.Kind.UNFLUED_HEATER, "store", 90.0),
-                        "Change the unflued heater in the store for an electric or a flued one",
+                        "Put the unflued heater in the store out and use an electric one",
                         "it burnt 90 litres of water into the room air"),
                 Arguments.of(
                         warning(Warning.Kind.TOO_FAST, "store north", 0.125),
@@ -62,12 +63,13 @@ final class AdviceTest {
     void warning_comesFirstWithItsFigure(Warning warning, String what, String why) {
         List<DoLine> lines = of(Varied.warnings(Invented.oneRoom(), warning));
 
-        assertEquals(new DoLine(what, why), lines.get(0));
+        assertEquals(what, lines.get(0).what());
+        assertEquals(why, lines.get(0).why());
     }
 
     @ParameterizedTest
-    @EnumSource(Warning.Kind.class)
-    void anyWarning_leavesTwoOrThreeLinesTheLastOfThemTheHandTest(Warning.Kind kind) {
+    @EnumSource(value = Warning.Kind.class, mode = EnumSource.Mode.EXCLUDE, names = "CARBON_DIOXIDE")
+    void anyOtherWarning_leavesTwoOrThreeLinesTheLastOfThemTheHandTest(Warning.Kind kind) {
         List<DoLine> lines = of(Varied.warnings(Invented.oneRoom(), warning(kind, "store north", 1.0)));
 
         assertTrue(lines.size() == 2 || lines.size() == 3, lines::toString);
@@ -84,7 +86,8 @@ final class AdviceTest {
         assertEquals(
                 new DoLine(
                         "Air the shut store for an hour a day",
-                        "its carbon dioxide fell to 260 ppm, and lime needs it to harden"),
+                        "its carbon dioxide fell to 260 ppm, and lime needs it to harden",
+                        Advised.OPEN),
                 of(findings).get(0));
     }
 
@@ -95,7 +98,8 @@ final class AdviceTest {
         assertEquals(
                 new DoLine(
                         "Bring the electric heater in sooner than 30 Nov, and let the wet air out",
-                        "the air was full or the north wall wet for 663 hours before it came"),
+                        "the air was full or the north wall wet for 663 hours before it came",
+                        Advised.HEAT),
                 lines.get(0));
     }
 
@@ -107,9 +111,10 @@ final class AdviceTest {
                 warning(Warning.Kind.UNFLUED_HEATER, "store", 90.0),
                 warning(Warning.Kind.CARBON_DIOXIDE, "store", 6100.0)));
 
-        assertEquals(3, lines.size());
-        assertTrue(lines.get(0).what().startsWith("Open doors and windows wide"));
-        assertTrue(lines.get(1).what().startsWith("Change the unflued heater"));
+        // Nothing else: whatever it is, somebody would go in to do it.
+        assertEquals(2, lines.size());
+        assertTrue(lines.get(0).what().startsWith("Keep out of the store"));
+        assertTrue(lines.get(1).what().startsWith("Put the unflued heater"));
     }
 
     @Test
@@ -120,8 +125,10 @@ final class AdviceTest {
 
         assertEquals(
                 new DoLine(
-                        "Bring gentle electric or flued heat into the store, and let the wet air out",
-                        "the north wall stood at 7 \u00b0C, at or below the dew point for 664 hours"),
+                        "Bring gentle electric heat into the store, and let the wet air out",
+                        "the north wall stood at 7 \u00b0C, at or below the dew point for 664 hours",
+                        Advised.HEAT,
+                        Advised.OPEN),
                 lines.get(1));
     }
 
@@ -142,7 +149,9 @@ final class AdviceTest {
                 of(findings)
                         .contains(new DoLine(
                                 "Change the dehumidifier for a desiccant one, or warm the room first",
-                                "in this cold it catches 1.4 litres a day, not the 20 on its plate")),
+                                "in this cold it catches 1.4 litres a day, not the 20 on its plate",
+                                Advised.DEHUMIDIFY,
+                                Advised.HEAT)),
                 () -> of(findings).toString());
     }
 

@@ -30,9 +30,12 @@ final class ConsoleAnswerTest {
                 Do 1: Open the yard door and the window for longer on dry days.
                 Do 2: Bring the electric heater in sooner than 30 Nov, and let the wet air out.
                 Do 3: Test the north wall, coat 1 by hand from 17 December.
-                Care: lime in eyes: rinse 20 min, get help. Quicklime: lime to water. No unflued
-                  heater in a closed room (carbon monoxide, water). Heaters: clear of timber.
-                  Wet electrics: competent person. Local codes first.
+                Care: No unflued heater indoors (carbon monoxide, water). Heaters: clear of
+                  timber and sheets. By night: only electric kit made for it; all else off. Wet
+                  electrics: competent person. Lime burns: goggles, gloves. In the eye: rinse 20
+                  min, get help. Quicklime spits: trained hands, face shield, no closed tub.
+                  Open doors: somebody stays; by night ask owner and insurer. Local codes and
+                  the competent person first.
                 Wrote out: report.html, 3 charts (svg, png), hours.csv, summary.json""".lines().toList(), lines);
     }
 
@@ -57,10 +60,13 @@ final class ConsoleAnswerTest {
     }
 
     @Test
-    void lines_ofThreeCoats_areUnderTwentyOfText() {
-        List<String> lines = ConsoleAnswer.lines(Invented.oneRoom(), "out");
+    void lines_ofThreeCoats_areUnderTwentyOfTextBeforeTheCautions() {
+        List<String> lines = ConsoleAnswer.lines(Invented.oneRoom(), "out").stream()
+                .takeWhile(line -> !line.startsWith("Care: "))
+                .toList();
 
-        assertTrue(lines.size() < 20, () -> String.join("\n", lines));
+        // Cautions are as many as are due.
+        assertTrue(lines.size() < 17, () -> String.join("\n", lines));
     }
 
     @Test

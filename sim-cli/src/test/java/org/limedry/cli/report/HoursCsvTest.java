@@ -42,7 +42,7 @@ final class HoursCsvTest {
                 java.time.ZoneId.of("Europe/Helsinki"),
                 old.invented(),
                 old.bucketLitres(),
-                old.quicklime(),
+                old.work(),
                 old.backgrounds(),
                 old.weather(),
                 old.assumptions(),

@@ -94,8 +94,8 @@ final class HtmlPageTest {
 
         assertTrue(page.contains("invented scenario"));
         assertTrue(page.contains("forecast, not a measurement"));
-        assertTrue(page.contains("Lime in the eye"));
-        assertTrue(page.contains("Local codes and competent persons come first"));
+        assertTrue(page.contains("Lime burns eyes and skin"));
+        assertTrue(page.contains("Local codes and the competent person come first"));
         assertTrue(page.contains("dates come out too early"));
         assertTrue(page.contains("dates come out mostly too late"));
         assertTrue(page.contains("Source www.met.ie."));

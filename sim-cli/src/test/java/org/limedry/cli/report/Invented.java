@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import org.limedry.cli.care.Has;
+import org.limedry.cli.care.Situation;
 import org.limedry.climate.Outdoors;
 import org.limedry.climate.Schedule;
 import org.limedry.lime.CoatMortar;
@@ -90,7 +93,7 @@ final class Invented {
                 ZONE,
                 invented,
                 10.0,
-                true,
+                new Situation(Set.of(Has.QUICKLIME), Set.of()),
                 Map.of("store north", "damp stone", "store ceiling", "timber lath"),
                 "Weather: a quiet year.",
                 List.of(
