@@ -6,8 +6,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.limedry.cli.page.Ascii;
 import org.limedry.cli.page.Caution;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringLine;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringLine;
 
 /** The answer on the console. */
 public final class AiringConsole {

@@ -12,8 +12,8 @@ import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
 import org.limedry.room.Plant;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringLine;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringLine;
 
 /** The page. */
 public final class AiringPage {

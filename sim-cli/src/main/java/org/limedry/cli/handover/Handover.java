@@ -11,9 +11,9 @@ import org.limedry.room.Plant;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Warning;
-import org.limedry.study.CareRecord;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
+import org.limedry.study.care.CareRecord;
 
 /**
  * What is handed over.

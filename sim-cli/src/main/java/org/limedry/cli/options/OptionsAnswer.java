@@ -14,7 +14,7 @@ import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
 import org.limedry.room.Plant;
 import org.limedry.simulation.Warning;
-import org.limedry.study.Options;
+import org.limedry.study.options.Options;
 
 /** The sentences of options, for the console and for the page. */
 public final class OptionsAnswer {
