@@ -54,6 +54,19 @@ final class ArchitectureTest {
     static final ArchRule PACKAGES_HAVE_NO_CYCLES =
             slices().matching("org.limedry.(**)").should().beFreeOfCycles();
 
+    /** A question is answered from what {@code study} itself holds for all of them, never from another's answer. */
+    @ArchTest
+    static final ArchRule NO_QUESTION_USES_ANOTHER =
+            slices().matching("org.limedry.study.(*)..").should().notDependOnEachOther();
+
+    @ArchTest
+    static final ArchRule WHAT_QUESTIONS_SHARE_KNOWS_NONE_OF_THEM = noClasses()
+            .that()
+            .resideInAPackage("org.limedry.study")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.limedry.study.*..");
+
     @ArchTest
     static final ArchRule NO_FILES = noClasses()
             .that()

@@ -1,4 +1,7 @@
-/** Questions asked of many simulations: ranges of dates, and what moves them. */
+/**
+ * What every question put to many simulations needs: the unknowns, the draws of them, the runs and the range of dates. Each
+ * question has a package of its own below this one and uses no other question.
+ */
 @NullMarked
 package org.limedry.study;
 

@@ -8,9 +8,9 @@ import java.util.Set;
 import org.limedry.cli.site.Site;
 import org.limedry.room.RoomPlan;
 import org.limedry.simulation.Warning;
-import org.limedry.study.AiredRoom;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringStudy;
+import org.limedry.study.airing.AiredRoom;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringStudy;
 
 /**
  * Everything that was found about the air of one room.

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.limedry.cli.page.Ascii;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringLine;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringLine;
 
 /** The answer on the console. */
 public final class AiringConsole {

@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.limedry.cli.chart.AiringChart;
 import org.limedry.cli.page.Figures;
-import org.limedry.study.Airing;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringLine;
-import org.limedry.study.AiringStudy;
+import org.limedry.study.airing.Airing;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringLine;
+import org.limedry.study.airing.AiringStudy;
 import org.limedry.units.Units;
 
 /** The answer as a chart. */

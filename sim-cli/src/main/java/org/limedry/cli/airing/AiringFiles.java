@@ -13,10 +13,10 @@ import org.limedry.cli.page.Bundle;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Page;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringLine;
-import org.limedry.study.AiringStudy;
-import org.limedry.study.SteadyHeat;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringLine;
+import org.limedry.study.airing.AiringStudy;
+import org.limedry.study.airing.SteadyHeat;
 import org.limedry.units.Units;
 
 /** The answer as files. */

@@ -13,10 +13,10 @@ import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
 import org.limedry.cli.site.Site;
 import org.limedry.room.Plant;
-import org.limedry.study.Airing;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringLine;
 import org.limedry.study.Draw;
+import org.limedry.study.airing.Airing;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringLine;
 
 /** The page. */
 public final class AiringPage {

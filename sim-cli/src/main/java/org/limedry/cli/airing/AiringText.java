@@ -7,11 +7,11 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
-import org.limedry.study.Airing;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringLine;
-import org.limedry.study.AiringStudy;
-import org.limedry.study.Hardening;
+import org.limedry.study.airing.Airing;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringLine;
+import org.limedry.study.airing.AiringStudy;
+import org.limedry.study.airing.Hardening;
 import org.limedry.units.Units;
 
 /** The sentences that console and page share. */

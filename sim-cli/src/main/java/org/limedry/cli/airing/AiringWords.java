@@ -13,13 +13,13 @@ import org.limedry.cli.page.Figures;
 import org.limedry.room.Fumes;
 import org.limedry.room.Opening;
 import org.limedry.room.Plant;
-import org.limedry.study.Airing;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringLine;
 import org.limedry.study.Draw;
-import org.limedry.study.FreshAir;
-import org.limedry.study.RoomWait;
-import org.limedry.study.SteadyHeat;
+import org.limedry.study.airing.Airing;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringLine;
+import org.limedry.study.airing.FreshAir;
+import org.limedry.study.airing.RoomWait;
+import org.limedry.study.airing.SteadyHeat;
 import org.limedry.units.Units;
 
 /** Waits, air and what to do, in the words of the page. */

@@ -9,8 +9,8 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.limedry.room.Opening;
 import org.limedry.room.RoomPlan;
-import org.limedry.study.Airing;
-import org.limedry.study.SteadyHeat;
+import org.limedry.study.airing.Airing;
+import org.limedry.study.airing.SteadyHeat;
 import org.limedry.units.Units;
 
 /**

@@ -20,17 +20,17 @@ import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Simulation;
 import org.limedry.simulation.Warning;
-import org.limedry.study.AiredRoom;
-import org.limedry.study.Airing;
-import org.limedry.study.AiringFinding;
-import org.limedry.study.AiringLevel;
-import org.limedry.study.AiringLine;
-import org.limedry.study.AiringReader;
-import org.limedry.study.AiringStudy;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
-import org.limedry.study.Hardening;
-import org.limedry.study.SteadyHeat;
+import org.limedry.study.airing.AiredRoom;
+import org.limedry.study.airing.Airing;
+import org.limedry.study.airing.AiringFinding;
+import org.limedry.study.airing.AiringLevel;
+import org.limedry.study.airing.AiringLine;
+import org.limedry.study.airing.AiringReader;
+import org.limedry.study.airing.AiringStudy;
+import org.limedry.study.airing.Hardening;
+import org.limedry.study.airing.SteadyHeat;
 import org.limedry.units.Units;
 
 /** Makes the runs behind {@code limedry airing}. */

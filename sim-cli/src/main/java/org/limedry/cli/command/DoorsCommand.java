@@ -12,7 +12,7 @@ import org.limedry.cli.doors.DoorWords;
 import org.limedry.cli.doors.DoorsFiles;
 import org.limedry.cli.site.Site;
 import org.limedry.climate.SensorError;
-import org.limedry.study.DoorWay;
+import org.limedry.study.doors.DoorWay;
 import org.limedry.units.Units;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

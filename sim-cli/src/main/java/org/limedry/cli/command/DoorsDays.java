@@ -11,7 +11,7 @@ import org.limedry.climate.WeatherRecord;
 import org.limedry.lime.CoatPlan;
 import org.limedry.lime.Laying;
 import org.limedry.simulation.Scenario;
-import org.limedry.study.DoorWindow;
+import org.limedry.study.doors.DoorWindow;
 import org.limedry.wall.Side;
 import org.limedry.wall.WallPlan;
 

@@ -26,14 +26,14 @@ import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Simulation;
 import org.limedry.simulation.Warning;
 import org.limedry.simulation.WaterAccount;
-import org.limedry.study.DoorLitres;
-import org.limedry.study.DoorPlan;
-import org.limedry.study.DoorQuestion;
-import org.limedry.study.DoorWay;
 import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.MemberQuantile;
+import org.limedry.study.doors.DoorLitres;
+import org.limedry.study.doors.DoorPlan;
+import org.limedry.study.doors.DoorQuestion;
+import org.limedry.study.doors.DoorWay;
 
 /** Finds a plan for the doors and runs it against other ways. */
 final class DoorsRun {

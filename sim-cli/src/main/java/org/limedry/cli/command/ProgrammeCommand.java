@@ -20,7 +20,7 @@ import org.limedry.simulation.Simulation;
 import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
-import org.limedry.study.NextDoor;
+import org.limedry.study.job.NextDoor;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 

@@ -14,9 +14,9 @@ import org.limedry.cli.site.PlannedJob.Cause;
 import org.limedry.cli.site.Site;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
-import org.limedry.study.Delay;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
+import org.limedry.study.delay.Delay;
 
 /**
  * The runs behind a delay: one for each set of causes, and one by the record where dates or tests of the record overrule

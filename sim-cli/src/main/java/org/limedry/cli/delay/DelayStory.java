@@ -14,12 +14,12 @@ import org.limedry.cli.page.Names;
 import org.limedry.cli.site.PlannedJob;
 import org.limedry.cli.site.PlannedJob.Cause;
 import org.limedry.cli.site.Site;
-import org.limedry.study.Delay;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.MemberQuantile;
-import org.limedry.study.RoomDays;
-import org.limedry.study.Shares;
+import org.limedry.study.delay.Delay;
+import org.limedry.study.delay.RoomDays;
+import org.limedry.study.delay.Shares;
 
 /**
  * What there is to tell of a delay: the two sides, and the days between them by cause.

@@ -21,7 +21,7 @@ import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Outcome.CoatResult;
 import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Series;
-import org.limedry.study.RoomDays;
+import org.limedry.study.delay.RoomDays;
 import org.limedry.wall.WallPlan;
 
 /**

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.site.Normals;
-import org.limedry.study.MonthOfWeather;
+import org.limedry.study.delay.MonthOfWeather;
 
 /**
  * A month of the record against the normals of the place.

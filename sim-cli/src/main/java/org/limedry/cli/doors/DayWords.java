@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.limedry.cli.page.Figures;
-import org.limedry.study.DoorBlock;
-import org.limedry.study.DoorDay;
-import org.limedry.study.DoorNight;
-import org.limedry.study.DoorReason;
-import org.limedry.study.DoorReason.Word;
-import org.limedry.study.DoorWindow;
+import org.limedry.study.doors.DoorBlock;
+import org.limedry.study.doors.DoorDay;
+import org.limedry.study.doors.DoorNight;
+import org.limedry.study.doors.DoorReason;
+import org.limedry.study.doors.DoorReason.Word;
+import org.limedry.study.doors.DoorWindow;
 
 /** One day of a plan in the words of the trade. */
 final class DayWords {

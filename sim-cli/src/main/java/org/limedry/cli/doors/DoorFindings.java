@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.limedry.cli.care.Situation;
-import org.limedry.study.DoorDay;
-import org.limedry.study.DoorNight;
-import org.limedry.study.DoorPlan;
-import org.limedry.study.DoorWay;
+import org.limedry.study.doors.DoorDay;
+import org.limedry.study.doors.DoorNight;
+import org.limedry.study.doors.DoorPlan;
+import org.limedry.study.doors.DoorWay;
 
 /**
  * A plan for the doors and what it is worth.

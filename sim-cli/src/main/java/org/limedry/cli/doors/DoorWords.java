@@ -9,9 +9,9 @@ import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
 import org.limedry.room.Fumes;
-import org.limedry.study.DoorDay;
-import org.limedry.study.DoorReason.Word;
-import org.limedry.study.DoorWay;
+import org.limedry.study.doors.DoorDay;
+import org.limedry.study.doors.DoorReason.Word;
+import org.limedry.study.doors.DoorWay;
 import org.limedry.units.Units;
 
 /** What a plan says, on paper and on the console. */

@@ -12,14 +12,14 @@ import org.limedry.cli.page.Bundle;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Page;
-import org.limedry.study.AirReading;
-import org.limedry.study.DoorBlock;
-import org.limedry.study.DoorDay;
-import org.limedry.study.DoorHour;
-import org.limedry.study.DoorNight;
-import org.limedry.study.DoorQuestion;
-import org.limedry.study.DoorReason;
-import org.limedry.study.DoorWindow;
+import org.limedry.study.doors.AirReading;
+import org.limedry.study.doors.DoorBlock;
+import org.limedry.study.doors.DoorDay;
+import org.limedry.study.doors.DoorHour;
+import org.limedry.study.doors.DoorNight;
+import org.limedry.study.doors.DoorQuestion;
+import org.limedry.study.doors.DoorReason;
+import org.limedry.study.doors.DoorWindow;
 import org.limedry.units.Units;
 
 /** The sheet, the chart and the figures of a plan. */

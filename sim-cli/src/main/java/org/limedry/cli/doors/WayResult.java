@@ -2,7 +2,7 @@ package org.limedry.cli.doors;
 
 import java.time.Instant;
 import java.util.Optional;
-import org.limedry.study.DoorWay;
+import org.limedry.study.doors.DoorWay;
 
 /**
  * What came of one way of handling the doors.

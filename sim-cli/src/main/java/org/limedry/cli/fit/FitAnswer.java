@@ -14,8 +14,8 @@ import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.site.FittedFile;
 import org.limedry.reference.Estimate;
-import org.limedry.study.FitResult;
 import org.limedry.study.Uncertain;
+import org.limedry.study.fit.FitResult;
 import org.limedry.units.Units;
 
 /** The sentences of a fit, for the console and for the page. */

@@ -20,9 +20,9 @@ import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
 import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.FittedJson;
-import org.limedry.study.FitResult;
-import org.limedry.study.Residual;
 import org.limedry.study.Uncertain;
+import org.limedry.study.fit.FitResult;
+import org.limedry.study.fit.Residual;
 import org.limedry.units.Units;
 
 /** The files of {@code fit}. */

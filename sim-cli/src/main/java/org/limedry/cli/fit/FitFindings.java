@@ -8,8 +8,8 @@ import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.Site;
 import org.limedry.reference.Estimate;
 import org.limedry.simulation.Scenario;
-import org.limedry.study.FitResult;
 import org.limedry.study.Uncertain;
+import org.limedry.study.fit.FitResult;
 
 /**
  * What the page of a fit is made from.

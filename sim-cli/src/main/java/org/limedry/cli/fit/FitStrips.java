@@ -11,8 +11,8 @@ import org.limedry.cli.chart.ResidualChart.Marks;
 import org.limedry.cli.chart.Timeline;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
-import org.limedry.study.Reading;
-import org.limedry.study.Residual;
+import org.limedry.study.fit.Reading;
+import org.limedry.study.fit.Residual;
 import org.limedry.units.Units;
 
 /** The charts of readings against the run, at most {@link ResidualChart#MOST_CHANNELS} strips each. */

@@ -22,7 +22,7 @@ import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.Draw;
-import org.limedry.study.Reading;
+import org.limedry.study.fit.Reading;
 
 /**
  * The readings of a site that the model is brought to: full hours of the loggers, buckets, hand tests.

@@ -7,9 +7,9 @@ import org.limedry.cli.site.Site;
 import org.limedry.cli.site.SiteReadings;
 import org.limedry.simulation.Accuracy;
 import org.limedry.simulation.Simulation;
-import org.limedry.study.Fit;
-import org.limedry.study.FitResult;
-import org.limedry.study.ReadingErrors;
+import org.limedry.study.fit.Fit;
+import org.limedry.study.fit.FitResult;
+import org.limedry.study.fit.ReadingErrors;
 
 /** Brings the unknowns of a site to its readings. */
 public final class SiteFit {

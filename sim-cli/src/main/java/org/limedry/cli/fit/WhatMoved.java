@@ -11,9 +11,9 @@ import org.limedry.cli.site.Site;
 import org.limedry.cli.site.SiteReadings.Known;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Outcome.CoatResult;
-import org.limedry.study.FitResult;
-import org.limedry.study.Fitted;
-import org.limedry.study.Reading;
+import org.limedry.study.fit.FitResult;
+import org.limedry.study.fit.Fitted;
+import org.limedry.study.fit.Reading;
 import org.limedry.units.Units;
 
 /**

@@ -10,8 +10,8 @@ import org.limedry.cli.chart.Timeline;
 import org.limedry.cli.page.Names;
 import org.limedry.simulation.History;
 import org.limedry.simulation.Series;
-import org.limedry.study.CareRecord;
-import org.limedry.study.CareRecord.Kind;
+import org.limedry.study.care.CareRecord;
+import org.limedry.study.care.CareRecord.Kind;
 import org.limedry.units.Units;
 
 /** Makes the chart of the record of care: the room with most hours outside the limits. */

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
-import org.limedry.study.CareRecord;
-import org.limedry.study.CareRecord.Extreme;
-import org.limedry.study.CareRecord.Kind;
-import org.limedry.study.CareRecord.Room;
-import org.limedry.study.CareRecord.Spell;
+import org.limedry.study.care.CareRecord;
+import org.limedry.study.care.CareRecord.Extreme;
+import org.limedry.study.care.CareRecord.Kind;
+import org.limedry.study.care.CareRecord.Room;
+import org.limedry.study.care.CareRecord.Spell;
 import org.limedry.units.Units;
 
 /** The words of the record of care. */

@@ -7,9 +7,10 @@ import org.limedry.cli.page.Days;
 import org.limedry.cli.site.Site;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
-import org.limedry.study.CareRecord;
+import org.limedry.simulation.Warning;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
+import org.limedry.study.care.CareRecord;
 
 /**
  * What is handed over.

@@ -11,8 +11,8 @@ import org.limedry.cli.page.Bundle;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Page;
-import org.limedry.study.CareRecord;
-import org.limedry.study.CareRecord.Kind;
+import org.limedry.study.care.CareRecord;
+import org.limedry.study.care.CareRecord.Kind;
 
 /** The files of {@code handover}. */
 public final class HandoverFiles {

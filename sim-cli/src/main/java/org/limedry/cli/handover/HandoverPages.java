@@ -9,8 +9,8 @@ import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
-import org.limedry.study.CareRecord;
-import org.limedry.study.CareRecord.Kind;
+import org.limedry.study.care.CareRecord;
+import org.limedry.study.care.CareRecord.Kind;
 
 /** The two pages: one for the owner, one for the conservation officer. */
 final class HandoverPages {

@@ -10,8 +10,8 @@ import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
 import org.limedry.reference.Estimate;
-import org.limedry.study.Odds;
 import org.limedry.study.Uncertain;
+import org.limedry.study.odds.Odds;
 
 /** The sentences of odds, for the console and for the page. */
 public final class OddsAnswer {

@@ -22,8 +22,8 @@ import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
 import org.limedry.reference.Estimate;
 import org.limedry.study.EnsembleResult;
-import org.limedry.study.Odds;
 import org.limedry.study.Uncertain;
+import org.limedry.study.odds.Odds;
 
 /** The files of {@code odds}. */
 public final class OddsFiles {

@@ -13,8 +13,8 @@ import org.limedry.reference.Estimate;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.EnsembleResult;
-import org.limedry.study.Odds;
 import org.limedry.study.Uncertain;
+import org.limedry.study.odds.Odds;
 
 /**
  * What the page of odds is made from.

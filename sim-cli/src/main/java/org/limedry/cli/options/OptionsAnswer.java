@@ -13,8 +13,8 @@ import org.limedry.cli.page.Names;
 import org.limedry.cli.site.SiteMeasure;
 import org.limedry.room.Plant;
 import org.limedry.simulation.Warning;
-import org.limedry.study.Measure;
-import org.limedry.study.Options;
+import org.limedry.study.options.Measure;
+import org.limedry.study.options.Options;
 
 /** The sentences of options, for the console and for the page. */
 public final class OptionsAnswer {

@@ -21,7 +21,7 @@ import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Warning;
 import org.limedry.study.Energy;
 import org.limedry.study.EnsembleResult;
-import org.limedry.study.Options;
+import org.limedry.study.options.Options;
 import org.limedry.units.Units;
 import org.limedry.wall.WallPlan;
 

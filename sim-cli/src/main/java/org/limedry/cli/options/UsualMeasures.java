@@ -14,7 +14,7 @@ import org.limedry.room.Opening;
 import org.limedry.room.Plant;
 import org.limedry.room.RoomPlan;
 import org.limedry.simulation.Scenario;
-import org.limedry.study.Measure;
+import org.limedry.study.options.Measure;
 import org.limedry.units.Units;
 
 /**

@@ -12,7 +12,7 @@ import org.limedry.cli.page.Figures;
 import org.limedry.room.Opening;
 import org.limedry.simulation.Outcome;
 import org.limedry.study.EnsembleResult;
-import org.limedry.study.NextDoor;
+import org.limedry.study.job.NextDoor;
 import org.limedry.units.Units;
 
 /**

@@ -19,8 +19,8 @@ import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
-import org.limedry.study.GangTime;
-import org.limedry.study.NextDoor;
+import org.limedry.study.job.GangTime;
+import org.limedry.study.job.NextDoor;
 
 /**
  * The answer to: how long does the job take, who works when, and what is everybody waiting for.

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.limedry.cli.programme.Job;
 import org.limedry.cli.programme.WeekWords;
-import org.limedry.study.JobFigures;
+import org.limedry.study.job.JobFigures;
 
 /**
  * The job begun on one day, and what it goes through.

@@ -10,8 +10,8 @@ import org.limedry.cli.page.Names;
 import org.limedry.cli.programme.WeekWords;
 import org.limedry.lime.CoatPlan;
 import org.limedry.simulation.Scenario;
-import org.limedry.study.JobFigures;
-import org.limedry.study.Options;
+import org.limedry.study.job.JobFigures;
+import org.limedry.study.options.Options;
 
 /** The quicker and the slower start in words. */
 final class PairWords {

@@ -11,7 +11,7 @@ import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Table;
 import org.limedry.cli.programme.WeekWords;
-import org.limedry.study.JobFigures;
+import org.limedry.study.job.JobFigures;
 
 /** The starts as rows: on the console, in the table and in the CSV. */
 final class StartRows {

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.limedry.reference.Estimate;
-import org.limedry.study.Fitted;
 import org.limedry.study.MemberQuantile;
 import org.limedry.study.Uncertain;
+import org.limedry.study.fit.Fitted;
 
 /**
  * What a fit found, as it is kept between two issues of the page.

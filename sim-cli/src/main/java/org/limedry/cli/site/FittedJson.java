@@ -18,8 +18,8 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.jspecify.annotations.Nullable;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.reference.Estimate;
-import org.limedry.study.Fitted;
 import org.limedry.study.Uncertain;
+import org.limedry.study.fit.Fitted;
 
 /** The file in which a fit is kept, as JSON: people read the ranges in it, the next run the rest. */
 public final class FittedJson {

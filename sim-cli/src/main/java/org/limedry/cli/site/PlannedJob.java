@@ -14,7 +14,7 @@ import java.util.Set;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.climate.WeatherRecord;
 import org.limedry.study.Draw;
-import org.limedry.study.MonthOfWeather;
+import org.limedry.study.delay.MonthOfWeather;
 
 /** A job of which the file says both what had been agreed and what happened, and every mixture of the two. */
 public final class PlannedJob {

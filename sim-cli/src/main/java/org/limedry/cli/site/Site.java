@@ -20,8 +20,8 @@ import org.limedry.climate.WeatherRecord;
 import org.limedry.lime.LimeKind;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.Draw;
-import org.limedry.study.Measure;
 import org.limedry.study.Uncertain;
+import org.limedry.study.options.Measure;
 import org.limedry.wall.WallPlan;
 
 /** A site file that can be run: everything it says, everything it takes for granted, and what nobody can know. */

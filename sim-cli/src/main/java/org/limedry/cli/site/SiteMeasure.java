@@ -1,6 +1,6 @@
 package org.limedry.cli.site;
 
-import org.limedry.study.Measure;
+import org.limedry.study.options.Measure;
 
 /**
  * A measure of a site file, with what it costs in the firm's own money.

@@ -25,10 +25,10 @@ import org.limedry.simulation.Simulation;
 import org.limedry.study.Draw;
 import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
-import org.limedry.study.FitResult;
 import org.limedry.study.MemberQuantile;
 import org.limedry.study.ReadyRange;
 import org.limedry.study.Uncertain;
+import org.limedry.study.fit.FitResult;
 import org.limedry.units.Units;
 
 /**
