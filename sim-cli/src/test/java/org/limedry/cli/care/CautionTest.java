@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -163,6 +166,16 @@ final class CautionTest {
                 .contains("carbon monoxide kills"));
         String badAir = new Situation(Set.of(Has.BAD_AIR), NO_ADVICE).dangers().get(0);
         assertTrue(badAir.contains("Keep out") && badAir.contains("from outside"));
+    }
+
+    // EXACT: a row of the page is the danger in the words of the caution.
+    @Test
+    void everyCaution_hasARowOnThePage() throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "cautions.md"));
+
+        for (Caution caution : Caution.values()) {
+            assertTrue(page.contains("| " + caution.danger() + " |"), caution.danger());
+        }
     }
 
     @Test
