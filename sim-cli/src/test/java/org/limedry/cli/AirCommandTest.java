@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.ask.ExitCode;
 
 final class AirCommandTest {
     private final StringWriter out = new StringWriter();

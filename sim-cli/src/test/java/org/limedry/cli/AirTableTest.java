@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.limedry.air.MoistAir;
-import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.ask.ExitCode;
 import org.limedry.reference.ReferenceTable;
 
 /** The figures that {@code limedry air --table} adds to a table. */

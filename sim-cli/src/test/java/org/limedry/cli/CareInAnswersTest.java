@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.limedry.cli.care.Caution;
+import org.limedry.cli.safety.Caution;
 
 /**
  * Every answer about a site carries the cautions that the site is due, on the console, on its page and in its data file; a

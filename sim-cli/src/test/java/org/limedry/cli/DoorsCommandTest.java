@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.ask.ExitCode;
 
 /** {@code limedry doors}, from the command line to the files. */
 final class DoorsCommandTest {

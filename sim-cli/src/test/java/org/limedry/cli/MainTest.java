@@ -12,7 +12,7 @@ import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.ask.ExitCode;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
 import picocli.CommandLine.Command;

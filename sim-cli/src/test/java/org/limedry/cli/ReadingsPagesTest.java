@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.ask.ExitCode;
 
 /** What the pages on readings and on the diary show is what the commands print; and what else the commands promise. */
 final class ReadingsPagesTest {

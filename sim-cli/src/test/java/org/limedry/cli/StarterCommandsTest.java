@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.ask.ExitCode;
 import org.limedry.cli.site.SiteReader;
 
 /** {@code limedry new} and {@code limedry schema}. */

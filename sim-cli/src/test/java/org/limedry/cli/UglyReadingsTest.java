@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.ask.ExitCode;
 
 /** What is printed for each ugly logger file is what its README shows. */
 final class UglyReadingsTest {

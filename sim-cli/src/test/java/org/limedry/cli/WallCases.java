@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.ask.ExitCode;
 
 /** A wall case run by the command, and what it wrote. */
 final class WallCases {

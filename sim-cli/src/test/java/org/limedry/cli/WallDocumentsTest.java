@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.limedry.cli.command.ExitCode;
+import org.limedry.cli.ask.ExitCode;
 import org.limedry.cli.site.SiteSchema;
 import org.limedry.cli.wallcase.CaseSchema;
 

@@ -3,7 +3,7 @@ package org.limedry.cli.delay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Situation;
 import org.limedry.cli.delay.DelayStory.Told;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;

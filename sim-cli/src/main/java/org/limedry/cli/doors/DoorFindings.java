@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Situation;
 import org.limedry.study.doors.DoorDay;
 import org.limedry.study.doors.DoorNight;
 import org.limedry.study.doors.DoorPlan;

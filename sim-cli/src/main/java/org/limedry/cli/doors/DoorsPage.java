@@ -1,7 +1,7 @@
 package org.limedry.cli.doors;
 
 import java.util.List;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Situation;
 import org.limedry.cli.chart.Charts;
 import org.limedry.cli.chart.DoorsChart;
 import org.limedry.cli.chart.Size;

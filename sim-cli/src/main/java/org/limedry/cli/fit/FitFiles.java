@@ -10,6 +10,7 @@ import org.limedry.cli.chart.NarrowingChart;
 import org.limedry.cli.chart.Ready;
 import org.limedry.cli.chart.ResidualChart;
 import org.limedry.cli.chart.Timeline;
+import org.limedry.cli.issue.IssueWords;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
 import org.limedry.cli.page.CsvSheet;

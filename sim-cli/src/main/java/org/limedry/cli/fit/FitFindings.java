@@ -3,6 +3,7 @@ package org.limedry.cli.fit;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.limedry.cli.issue.IssueWords;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.site.FittedFile;
 import org.limedry.cli.site.Site;

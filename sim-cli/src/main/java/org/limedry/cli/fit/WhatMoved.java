@@ -29,9 +29,6 @@ public final class WhatMoved {
     private static final String HAND = "hand tests in the diary";
     private static final String LEARNT = "what the readings say of building and plant";
 
-    /** A move of less is within the grid of a run. */
-    static final double WORTH_TELLING_DAYS = 0.25;
-
     private final List<Step> steps = new ArrayList<>();
     private final List<Step> leftOut = new ArrayList<>();
 

@@ -1,8 +1,8 @@
 package org.limedry.cli.handover;
 
 import java.util.List;
-import org.limedry.cli.care.Advised;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Advised;
+import org.limedry.cli.safety.Situation;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.site.Site;
 import org.limedry.simulation.Outcome;

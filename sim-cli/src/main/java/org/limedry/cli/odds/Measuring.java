@@ -2,7 +2,7 @@ package org.limedry.cli.odds;
 
 import java.util.List;
 import java.util.Map;
-import org.limedry.cli.care.Advised;
+import org.limedry.cli.safety.Advised;
 
 /** How an unknown of a site can be found out, in the words of the trade. Common practice, no source. */
 final class Measuring {

@@ -1,8 +1,8 @@
 package org.limedry.cli.page;
 
 import java.util.List;
-import org.limedry.cli.care.Caution;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Caution;
+import org.limedry.cli.safety.Situation;
 import org.limedry.cli.chart.Chart;
 
 /** One thing on a page. */

@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Situation;
 
 /** JSON files as limedry writes them: two blanks a level, one line feed at each end of a line, on every machine. */
 public final class JsonText {

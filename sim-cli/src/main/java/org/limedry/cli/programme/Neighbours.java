@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.limedry.cli.job.Job;
 import org.limedry.cli.page.Figures;
 import org.limedry.room.Opening;
 import org.limedry.simulation.Outcome;

@@ -1,7 +1,7 @@
 package org.limedry.cli.report;
 
 import java.util.List;
-import org.limedry.cli.care.Advised;
+import org.limedry.cli.safety.Advised;
 
 /**
  * One thing to do.

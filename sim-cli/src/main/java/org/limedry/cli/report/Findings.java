@@ -3,7 +3,7 @@ package org.limedry.cli.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Situation;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Names;
 import org.limedry.lime.CoatPlan;

@@ -2,7 +2,7 @@ package org.limedry.cli.report;
 
 import java.util.List;
 import java.util.Optional;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Situation;
 
 /**
  * The page, worded: what the console, the HTML page and nobody else prints. Strings are plain text, not yet escaped.

@@ -3,7 +3,7 @@ package org.limedry.cli.report;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Situation;
 import org.limedry.units.Check;
 
 /**

@@ -3,8 +3,8 @@ package org.limedry.cli.seasons;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import org.limedry.cli.programme.Job;
-import org.limedry.cli.programme.WeekWords;
+import org.limedry.cli.job.Job;
+import org.limedry.cli.job.WeekWords;
 import org.limedry.study.job.JobFigures;
 
 /**

@@ -7,17 +7,17 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.limedry.cli.chart.ProgrammeChart;
 import org.limedry.cli.chart.SeasonsChart;
+import org.limedry.cli.job.Bars;
+import org.limedry.cli.job.CoatRows;
+import org.limedry.cli.job.Job;
+import org.limedry.cli.job.JobCare;
+import org.limedry.cli.job.JobJson;
+import org.limedry.cli.job.WeekWords;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Page;
-import org.limedry.cli.programme.Bars;
-import org.limedry.cli.programme.CoatRows;
-import org.limedry.cli.programme.Job;
-import org.limedry.cli.programme.JobCare;
-import org.limedry.cli.programme.JobJson;
-import org.limedry.cli.programme.WeekWords;
 
 /**
  * The answer to: when should the job be begun.

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.limedry.cli.chart.Weeks;
+import org.limedry.cli.job.WeekWords;
 import org.limedry.cli.page.Ascii;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Table;
-import org.limedry.cli.programme.WeekWords;
 import org.limedry.study.job.JobFigures;
 
 /** The starts as rows: on the console, in the table and in the CSV. */

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.limedry.cli.care.Has;
-import org.limedry.cli.care.Situation;
+import org.limedry.cli.safety.Has;
+import org.limedry.cli.safety.Situation;
 
 /** Pages and sheets. EXACT: every text looked for is one that the test put in. */
 final class PageHtmlTest {

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.limedry.cli.care.Advised;
+import org.limedry.cli.safety.Advised;
 import org.limedry.climate.Schedule;
 import org.limedry.room.Plant;
 import org.limedry.simulation.Warning;

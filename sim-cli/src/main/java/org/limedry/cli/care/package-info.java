@@ -1,8 +1,0 @@
-/**
- * Care: which caution an answer owes its reader, decided in one place from what the site has and what the answer advises.
- * Who owes what, and why: docs/cautions.md.
- */
-@NullMarked
-package org.limedry.cli.care;
-
-import org.jspecify.annotations.NullMarked;
