@@ -3,10 +3,10 @@ package org.limedry.cli.delay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.limedry.cli.safety.Situation;
 import org.limedry.cli.delay.DelayStory.Told;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
+import org.limedry.cli.safety.Situation;
 
 /** What is printed: the days late, by cause. */
 public final class DelayAnswer {

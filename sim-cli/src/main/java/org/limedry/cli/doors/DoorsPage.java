@@ -1,13 +1,13 @@
 package org.limedry.cli.doors;
 
 import java.util.List;
-import org.limedry.cli.safety.Situation;
 import org.limedry.cli.chart.Charts;
 import org.limedry.cli.chart.DoorsChart;
 import org.limedry.cli.chart.Size;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Templates;
+import org.limedry.cli.safety.Situation;
 
 /** The sheet for the wall of the site hut: one page of A4, lying. */
 final class DoorsPage {

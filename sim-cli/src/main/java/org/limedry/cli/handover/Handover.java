@@ -1,13 +1,12 @@
 package org.limedry.cli.handover;
 
 import java.util.List;
+import org.limedry.cli.page.Days;
 import org.limedry.cli.safety.Advised;
 import org.limedry.cli.safety.Situation;
-import org.limedry.cli.page.Days;
 import org.limedry.cli.site.Site;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
-import org.limedry.simulation.Warning;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.care.CareRecord;

@@ -3,13 +3,14 @@ package org.limedry.cli.options;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
-import org.limedry.cli.safety.Advised;
-import org.limedry.cli.safety.Situation;
 import org.limedry.cli.options.OptionsFindings.Row;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Names;
+import org.limedry.cli.safety.Advised;
+import org.limedry.cli.safety.Situation;
 import org.limedry.cli.site.SiteMeasure;
 import org.limedry.room.Plant;
 import org.limedry.simulation.Warning;
@@ -34,6 +35,7 @@ public final class OptionsAnswer {
         List<String> lines = new ArrayList<>();
         lines.add(findings.site().name() + ": " + asItStands(findings));
         lines.add(headline(findings, rows) + ".");
+        heaterOut(findings).ifPresent(lines::add);
         for (Row row : rows) {
             lines.add("  %s: %s%s; %s; %s%s"
                     .formatted(
@@ -59,6 +61,22 @@ public final class OptionsAnswer {
                         + days.textWithoutWeekday(days.lastDay(findings.end())) + ", the end of these runs");
     }
 
+    /** Returns which measures begin with taking an unflued heater out, if any do. */
+    static Optional<String> heaterOut(OptionsFindings findings) {
+        List<String> out = findings.tried().stream()
+                .map(one -> one.measure().measure())
+                .filter(Measure::fuelOut)
+                .map(Measure::name)
+                .toList();
+        if (out.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                out.size() == findings.tried().size()
+                        ? "Each of these is with the unflued heater out; the job as it stands has it in."
+                        : "With the unflued heater out: " + String.join("; ", out) + ".");
+    }
+
     /** Returns why a measure was not tried. */
     static String refused(SiteMeasure measure) {
         return "NOT TRIED, DANGER: " + measure.measure().name()
@@ -70,16 +88,19 @@ public final class OptionsAnswer {
     }
 
     static String headline(OptionsFindings findings, List<Row> rows) {
-        String first = findings.fumes() ? "Take the unflued heater out first. " : "";
+        String first = findings.fumes() ? "Take the unflued heater out first: with it out, " : "";
         List<Row> worth = rows.stream()
                 .filter(row -> !row.fumes())
                 .filter(row -> row.saved().likely() > OptionsFindings.HARDLY_DAYS)
                 .toList();
         if (worth.isEmpty()) {
-            return first + "None of these measures gets a day back";
+            return findings.fumes()
+                    ? "Take the unflued heater out. No measure tried without it gets a day back"
+                    : "None of these measures gets a day back";
         }
         Row best = worth.get(0);
-        String what = first + Names.capital(best.name()) + " saves " + saved(best.saved());
+        String what =
+                (first.isEmpty() ? Names.capital(best.name()) : first + best.name()) + " saves " + saved(best.saved());
         if (worth.size() > 1 && worth.get(1).tied()) {
             return what + "; too close to call against " + worth.get(1).name() + cheapest(findings, worth);
         }

@@ -41,6 +41,7 @@ public final class OptionsFiles {
     private Page page(Page.Foot foot) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Words(Names.capital(OptionsAnswer.asItStands(findings)) + ".", Block.Weight.STRONG));
+        OptionsAnswer.heaterOut(findings).map(Block::words).ifPresent(blocks::add);
         blocks.add(new Block.Figure(
                 chart(),
                 "Every measure was run on the same weather and the same guesses. " + OptionsAnswer.basis(findings)));
@@ -156,6 +157,7 @@ public final class OptionsFiles {
             ObjectNode node = measures.addObject();
             node.put("measure", row.name());
             node.put("burnsFuelInTheRoom", row.fumes());
+            node.put("unfluedHeaterOut", row.tried().measure().measure().fuelOut());
             node.put("daysSaved", row.saved().likely());
             row.saved().low().ifPresent(low -> node.put("daysSavedOneInFive", low));
             row.saved().high().ifPresent(high -> node.put("daysSavedFourInFive", high));

@@ -90,8 +90,7 @@ public final class UsualMeasures {
     }
 
     private SiteMeasure measure(String name, Optional<Schedule> openings, List<Plant> plant, boolean sheets) {
-        String whole = fumes ? "in place of the unflued heater, " + name : name;
-        return new SiteMeasure(new Measure(whole, room.name(), openings, plant, fumes, sheets), 0.0, 0.0, 0.0);
+        return new SiteMeasure(new Measure(name, room.name(), openings, plant, fumes, sheets), 0.0, 0.0, 0.0);
     }
 
     private Plant heater() {

@@ -1,9 +1,9 @@
 package org.limedry.cli.page;
 
 import java.util.List;
+import org.limedry.cli.chart.Chart;
 import org.limedry.cli.safety.Caution;
 import org.limedry.cli.safety.Situation;
-import org.limedry.cli.chart.Chart;
 
 /** One thing on a page. */
 public sealed interface Block {
