@@ -36,4 +36,13 @@ enum DateBasis {
             case FORECAST -> "forecast ready about";
         };
     }
+
+    /** Returns what goes before a day at a mark of a chart. */
+    String mark() {
+        return switch (this) {
+            case RECORD -> "ready";
+            case MODEL -> "about";
+            case FORECAST -> "forecast";
+        };
+    }
 }

@@ -30,16 +30,24 @@ public record DaysRange(double low, double high, long lowShown, long highShown) 
         return new DaysRange(low, high, Math.min(shown, Math.round(low)), Math.max(shown, Math.round(high)));
     }
 
-    /** Tells whether the figure is none in some reckoning, or has one sign in some and the other in others. */
+    /**
+     * Tells whether the figure is none in some reckoning, or has one sign in some and the other in others; one that is none in
+     * all is no "may be".
+     */
     boolean mayBeNothing() {
-        return lowShown <= 0 && highShown >= 0;
+        return lowShown <= 0 && highShown >= 0 && lowShown < highShown;
     }
 
-    /** Returns "between 0 and 40", or "7 in all" where every reckoning says the same. */
+    /** Returns "between 0 and 40", or "7 in every reckoning" where every reckoning says the same. */
     String words() {
         return lowShown == highShown
-                ? Figures.whole(lowShown) + " in all"
+                ? Figures.whole(lowShown) + " in every reckoning"
                 : "between " + Figures.whole(lowShown) + " and " + Figures.whole(highShown);
+    }
+
+    /** Returns "0 to 40" for a chart. */
+    String brief() {
+        return Figures.whole(lowShown) + " to " + Figures.whole(highShown);
     }
 
     /** Returns the range of a delay, early days named: "between 3 early and 20 late". */

@@ -50,7 +50,7 @@ public final class DelayAnswer {
 
     private static String line(DelayStory story, CauseDays cause) {
         String range = story.reckonings().areMany()
-                ? ", " + cause.range().words() + (cause.range().mayBeNothing() ? " (may have been nothing)" : "")
+                ? ": " + cause.range().words() + (cause.range().mayBeNothing() ? " (may have been nothing)" : "")
                 : "";
         return String.format(
                 Locale.ROOT, "%5s %-5s %s%s", Figures.whole(cause.shown()), unit(cause), cause.words(), range);

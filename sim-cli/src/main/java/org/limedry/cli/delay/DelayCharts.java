@@ -32,17 +32,17 @@ final class DelayCharts {
                 title(story),
                 timeline(story, planned, actual),
                 "litres in the plaster of the " + story.wallWords(),
-                side(story, story.planned(), "modelled plan", planned),
-                side(story, story.actual(), "actual", actual),
+                side(story, story.planned(), "plan", DateBasis.RECORD, planned),
+                side(story, story.actual(), "actual", story.readyBasis(), actual),
                 story.atLeast() + DelayWords.late(story.days()) + RangeWords.afterTotal(story) + ", by cause",
                 causes,
                 story.sum());
     }
 
-    /** Returns "25 days, between 0 and 40". */
+    /** Returns "25 days (0 to 40)". */
     private static String figure(DelayStory story, CauseDays cause) {
         String likely = DelayWords.days(cause.shown());
-        return story.reckonings().areMany() ? likely + ", " + cause.range().words() : likely;
+        return story.reckonings().areMany() ? likely + " (" + cause.range().brief() + ")" : likely;
     }
 
     /** Returns the message: the largest cause and its likely days. */
@@ -53,10 +53,9 @@ final class DelayCharts {
                 + largest.words().substring(1);
     }
 
-    private static Side side(DelayStory story, JobSide side, String name, List<Point> points) {
-        String word = name.equals("actual") ? story.readyBasis().ready() : "ready";
+    private static Side side(DelayStory story, JobSide side, String name, DateBasis basis, List<Point> points) {
         String ready = side.ready()
-                .map(at -> word + " " + story.dates().brief(side.day(at)))
+                .map(at -> basis.mark() + " " + story.dates().brief(side.day(at)))
                 .orElse("not ready by " + story.dates().brief(story.actualReady()));
         return new Side(
                 name + ": first coat " + story.dates().brief(side.day(side.laid())), points, side.ready(), ready);
