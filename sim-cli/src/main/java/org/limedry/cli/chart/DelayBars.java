@@ -81,7 +81,8 @@ record DelayBars(List<Row> rows, double left, double right, double bottom) {
         boolean inside = figure.widthPx() <= bar.getWidth() - 2 * GAP_PX;
         boolean before = bar.getMinX() > size.widthPx() - bar.getMaxX();
         double beside = before ? bar.getMinX() - GAP_PX - figure.widthPx() : bar.getMaxX() + GAP_PX;
-        double x = inside ? bar.getCenterX() - figure.widthPx() / 2 : beside;
+        double within = Math.max(0, Math.min(beside, size.widthPx() - figure.widthPx()));
+        double x = inside ? bar.getCenterX() - figure.widthPx() / 2 : within;
         return new Row(lower, fill, fitting, left, bar.getY() + words.ascentPx(), figure, x);
     }
 

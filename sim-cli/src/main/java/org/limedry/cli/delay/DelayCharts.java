@@ -10,7 +10,6 @@ import org.limedry.cli.chart.DelayChart.Cause;
 import org.limedry.cli.chart.DelayChart.Point;
 import org.limedry.cli.chart.DelayChart.Side;
 import org.limedry.cli.chart.Timeline;
-import org.limedry.cli.delay.DelayStory.Told;
 
 /** The chart of a delay. */
 final class DelayCharts {
@@ -26,31 +25,37 @@ final class DelayCharts {
         List<Point> planned = story.planned().litres();
         List<Point> actual = story.actual().litres();
         List<Cause> causes = story.causes().stream()
-                .map(told -> new Cause(told.words(), DelayWords.days(told.shown()), told.days()))
+                .map(cause -> new Cause(cause.words(), figure(story, cause), cause.days()))
                 .toList();
         return new DelayChart(
                 "delay",
                 title(story),
                 timeline(story, planned, actual),
                 "litres in the plaster of the " + story.wallWords(),
-                side(story, story.planned(), "planned", planned),
-                side(story, story.actual(), "actual", actual),
-                story.atLeast() + DelayWords.late(story.days()) + ", by cause",
+                side(story, story.planned(), "plan", DateBasis.RECORD, planned),
+                side(story, story.actual(), "actual", story.readyBasis(), actual),
+                story.atLeast() + DelayWords.late(story.days()) + RangeWords.afterTotal(story) + ", by cause",
                 causes,
                 story.sum());
     }
 
-    /** Returns the message: the largest cause and its days. */
+    /** Returns "25 days (0 to 40)". */
+    private static String figure(DelayStory story, CauseDays cause) {
+        String likely = DelayWords.days(cause.shown());
+        return story.reckonings().areMany() ? likely + " (" + cause.range().brief() + ")" : likely;
+    }
+
+    /** Returns the message: the largest cause and its likely days. */
     static String title(DelayStory story) {
-        Told largest = story.causes().get(0);
-        return DelayWords.days(largest.shown()) + " of the " + story.days() + " come from one cause: "
+        CauseDays largest = story.causes().get(0);
+        return "Likely " + DelayWords.days(largest.shown()) + " of the " + story.days() + " come from one cause: "
                 + largest.words().substring(0, 1).toLowerCase(Locale.ROOT)
                 + largest.words().substring(1);
     }
 
-    private static Side side(DelayStory story, JobSide side, String name, List<Point> points) {
+    private static Side side(DelayStory story, JobSide side, String name, DateBasis basis, List<Point> points) {
         String ready = side.ready()
-                .map(at -> "ready " + story.dates().brief(side.day(at)))
+                .map(at -> basis.mark() + " " + story.dates().brief(side.day(at)))
                 .orElse("not ready by " + story.dates().brief(story.actualReady()));
         return new Side(
                 name + ": first coat " + story.dates().brief(side.day(side.laid())), points, side.ready(), ready);
@@ -61,8 +66,8 @@ final class DelayCharts {
         Instant first = earlier(planned.get(0).at(), actual.get(0).at());
         Instant last = later(story.planned().end(), story.actual().end());
         Instant at = story.planned().end();
-        for (Told told : story.causes()) {
-            at = at.plusSeconds(Math.round(told.days() * SECONDS_PER_DAY));
+        for (CauseDays cause : story.causes()) {
+            at = at.plusSeconds(Math.round(cause.days() * SECONDS_PER_DAY));
             first = earlier(first, at);
             last = later(last, at);
         }

@@ -7,12 +7,18 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.limedry.cli.ask.ExitCode;
 import org.limedry.cli.ask.Question;
+import org.limedry.cli.delay.DelayAnswer;
+import org.limedry.cli.delay.DelayFiles;
+import org.limedry.cli.delay.DelayMembers;
+import org.limedry.cli.delay.DelayRuns;
+import org.limedry.cli.delay.DelayStory;
 import org.limedry.cli.page.Bundle;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.site.PlannedJob;
 import org.limedry.cli.site.Site;
 import org.limedry.simulation.Simulation;
+import org.limedry.study.Ensemble;
 import org.limedry.study.EnsembleResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,6 +31,7 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "The site file tells the job as it happened, its block 'planned' what had been agreed.",
+            "Each cause carries a range from 8 members; with --ranges, from as many as --members says.",
             "Writes delay.pdf, delay.html, delay.svg, delay.png, delay.csv and delay.json into DIR."
         })
 public final class DelayCommand implements Callable<Integer> {
@@ -48,7 +55,7 @@ public final class DelayCommand implements Callable<Integer> {
                     List.of("No delay to tell: in the file what had been agreed is what happened."), new Bundle());
             return ExitCode.DONE.code();
         }
-        List<EnsembleResult> results = question.run(question.ensemble(site), runs.ways(), Simulation.Until.ALL_READY);
+        List<EnsembleResult> results = question.run(members(site), runs.ways(), Simulation.Until.ALL_READY);
         DelayStory story = DelayStory.of(runs, results, named.orElseGet(() -> runs.lastWall(results)));
         question.tell(DelayAnswer.lines(story), DelayFiles.of(story, question::warn));
         if (story.delay().isOpen()) {
@@ -56,6 +63,10 @@ public final class DelayCommand implements Callable<Integer> {
                     + " counted to that day. Set until later.");
         }
         return (story.isComplete() ? ExitCode.DONE : ExitCode.UNFINISHED).code();
+    }
+
+    private Ensemble members(Site site) {
+        return DelayMembers.of(site, question.wantsRanges() ? site.members(question.members()) : DelayMembers.ORDINARY);
     }
 
     private BadInputException nothingPlanned() {

@@ -109,7 +109,9 @@ record DelayFacts(DelayRuns runs, JobSide planned, JobSide actual, double planne
         if (agreed.isEmpty() || agreed.equals(came)) {
             return "Heat and machines agreed: " + plannedMachines() + "; on site: " + actualMachines() + ".";
         }
-        return came.map(day -> "Heat came on " + DateWords.longDay(day)).orElse("No heat came before it was ready")
+        return came.map(day -> (day.isAfter(runs.job().lastRecord()) ? "Heat is to come on " : "Heat came on ")
+                                + DateWords.longDay(day))
+                        .orElse("No heat came before it was ready")
                 + "; it had been agreed from " + DateWords.longDay(agreed.get()) + ".";
     }
 

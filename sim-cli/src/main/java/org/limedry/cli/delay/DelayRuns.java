@@ -80,10 +80,16 @@ public record DelayRuns(Site site, PlannedJob job, List<Cause> causes) {
         return delay(results, result -> JobSide.ready(result.likely().coats(), wall));
     }
 
-    /** Returns the delay of a wall in one member. */
-    Delay delay(List<EnsembleResult> results, String wall, int member) {
-        return delay(
-                results, result -> JobSide.ready(result.members().get(member).coats(), wall));
+    /** Returns the delay of a wall in every reckoning, the likely one first, then each member. */
+    List<Delay> reckonings(List<EnsembleResult> results, String wall) {
+        List<Delay> reckonings = new ArrayList<>(List.of(delay(results, wall)));
+        for (int i = 0; i < results.get(0).members().size(); i++) {
+            int member = i;
+            reckonings.add(delay(
+                    results,
+                    result -> JobSide.ready(result.members().get(member).coats(), wall)));
+        }
+        return List.copyOf(reckonings);
     }
 
     private Delay delay(List<EnsembleResult> results, Function<EnsembleResult, Optional<Instant>> ready) {

@@ -7,13 +7,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.site.PlannedJob;
-import org.limedry.cli.site.PlannedJob.Cause;
 import org.limedry.cli.site.Site;
+import org.limedry.simulation.Outcome.CoatResult;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.MemberQuantile;
@@ -32,7 +33,8 @@ import org.limedry.study.delay.Shares;
  * @param causes their shares, largest first; what the record says beyond the runs comes last
  * @param facts what each side was like
  * @param ready ready date of each run that shares out the delay
- * @param totalRange one-in-five and four-in-five of the whole delay, if members were run
+ * @param totalRange the least and the most days of the whole delay
+ * @param reckonings what stands behind the ranges
  */
 public record DelayStory(
         DelayRuns runs,
@@ -40,10 +42,11 @@ public record DelayStory(
         JobSide planned,
         JobSide actual,
         long days,
-        List<Told> causes,
+        List<CauseDays> causes,
         DelayFacts facts,
         List<Optional<Instant>> ready,
-        Optional<Range> totalRange) {
+        DaysRange totalRange,
+        Reckonings reckonings) {
     private static final double LEAST_OTHER_DAYS = 0.05;
 
     public DelayStory {
@@ -52,25 +55,31 @@ public record DelayStory(
     }
 
     /**
-     * A share of the delay.
+     * The reckonings of the whole job: the likely one and those of the members.
      *
-     * @param cause the cause; empty for what the record says beyond the runs
-     * @param words what happened
-     * @param days its days, exactly
-     * @param shown its days as printed; all add up to the days of the calendar
-     * @param soonerDays days gained had this cause alone gone as planned; 0 for the rest
-     * @param range one-in-five and four-in-five, if members were run
+     * @param count how many
+     * @param open those in which a run ended before its plaster was ready
+     * @param unknowns keys of what is set otherwise in the members; none where there are no members
      */
-    public record Told(
-            Optional<Cause> cause, String words, double days, long shown, double soonerDays, Optional<Range> range) {}
+    record Reckonings(int count, int open, Set<String> unknowns) {
+        Reckonings {
+            unknowns = Set.copyOf(unknowns);
+        }
 
-    /**
-     * Two ends of a range of days.
-     *
-     * @param low one member in five is lower
-     * @param high one in five is higher
-     */
-    public record Range(double low, double high) {}
+        static Reckonings of(List<Delay> all, EnsembleResult members) {
+            return new Reckonings(
+                    all.size(),
+                    (int) all.stream().filter(Delay::isOpen).count(),
+                    members.members().stream()
+                            .flatMap(member -> member.draw().quantiles().keySet().stream())
+                            .collect(Collectors.toSet()));
+        }
+
+        /** Tells whether there is more than the likely one. */
+        boolean areMany() {
+            return count > 1;
+        }
+    }
 
     /** Returns the story of a wall. */
     public static DelayStory of(DelayRuns runs, List<EnsembleResult> results, String wall) {
@@ -79,22 +88,23 @@ public record DelayStory(
         Site asPlanned = job.site(runs.happened(0));
         JobSide planned = side(asPlanned, results.get(0), wall, room);
         JobSide actual = side(runs.site(), runs.recorded(results), wall, room);
-        Delay delay = runs.delay(results, wall);
+        List<Delay> reckonings = runs.reckonings(results, wall);
+        Delay delay = reckonings.get(0);
         DelayFacts facts = DelayFacts.of(runs, planned, actual);
         long days = ChronoUnit.DAYS.between(day(planned), day(actual));
-        List<Delay> members = members(runs, results, wall);
         return new DelayStory(
                 runs,
                 delay,
                 planned,
                 actual,
                 days,
-                told(runs, delay, days, facts, members),
+                causes(runs, reckonings, days, facts),
                 facts,
                 results.subList(0, runs.sets()).stream()
                         .map(result -> JobSide.ready(result.likely().coats(), wall))
                         .toList(),
-                range(members.stream().map(Delay::totalDays).toList()));
+                DaysRange.of(reckonings.stream().map(Delay::totalDays).toList(), days),
+                Reckonings.of(reckonings, results.get(0)));
     }
 
     private static JobSide side(Site site, EnsembleResult result, String wall, String room) {
@@ -108,54 +118,41 @@ public record DelayStory(
                 .orElseGet(() -> side.day(side.scenario().until().minusNanos(1)));
     }
 
-    private static List<Delay> members(DelayRuns runs, List<EnsembleResult> results, String wall) {
-        return IntStream.range(0, results.get(0).members().size())
-                .mapToObj(member -> runs.delay(results, wall, member))
-                .toList();
-    }
-
-    private static Optional<Range> range(List<Double> days) {
-        if (days.isEmpty()) {
-            return Optional.empty();
-        }
-        double[] values = days.stream().mapToDouble(Double::doubleValue).toArray();
-        return Optional.of(new Range(
-                MemberQuantile.of(values, MemberQuantile.ONE_IN_FIVE),
-                MemberQuantile.of(values, MemberQuantile.FOUR_IN_FIVE)));
-    }
-
-    private static List<Told> told(DelayRuns runs, Delay delay, long days, DelayFacts facts, List<Delay> members) {
-        boolean other = Math.abs(delay.otherDays()) >= LEAST_OTHER_DAYS;
+    private static List<CauseDays> causes(DelayRuns runs, List<Delay> reckonings, long days, DelayFacts facts) {
+        Delay likely = reckonings.get(0);
+        boolean other = reckonings.stream().anyMatch(one -> Math.abs(one.otherDays()) >= LEAST_OTHER_DAYS);
         List<Double> exact = other
-                ? Stream.concat(delay.causeDays().stream(), Stream.of(delay.otherDays()))
+                ? Stream.concat(likely.causeDays().stream(), Stream.of(likely.otherDays()))
                         .toList()
-                : delay.causeDays();
+                : likely.causeDays();
         List<Long> shown = exact.isEmpty() ? List.of() : Shares.whole(exact, days);
-        List<Told> told = new ArrayList<>();
+        List<CauseDays> causes = new ArrayList<>();
         for (int i = 0; i < runs.causes().size(); i++) {
             int cause = i;
-            told.add(new Told(
+            causes.add(new CauseDays(
                     Optional.of(runs.causes().get(i)),
                     facts.words(runs.causes().get(i)),
                     exact.get(i),
                     shown.get(i),
-                    delay.soonerDays().get(i),
-                    range(members.stream()
-                            .map(member -> member.causeDays().get(cause))
-                            .toList())));
+                    likely.soonerDays().get(i),
+                    DaysRange.of(
+                            reckonings.stream()
+                                    .map(one -> one.causeDays().get(cause))
+                                    .toList(),
+                            shown.get(i))));
         }
-        told.sort(Comparator.comparingDouble(Told::days).reversed());
+        causes.sort(Comparator.comparingDouble(CauseDays::days).reversed());
         if (other) {
-            int last = exact.size() - 1;
-            told.add(new Told(
+            long last = shown.get(shown.size() - 1);
+            causes.add(new CauseDays(
                     Optional.empty(),
                     "Laying dates and hand tests as recorded",
-                    exact.get(last),
-                    shown.get(last),
+                    likely.otherDays(),
+                    last,
                     0.0,
-                    Optional.empty()));
+                    DaysRange.of(reckonings.stream().map(Delay::otherDays).toList(), last)));
         }
-        return told;
+        return causes;
     }
 
     /** Returns the wording of dates over both sides. */
@@ -178,6 +175,18 @@ public record DelayStory(
         return day(actual);
     }
 
+    /** Returns what a date of the job as it went stands on. */
+    DateBasis basis(boolean onRecord, LocalDate day) {
+        return DateBasis.of(onRecord, day, runs.job().lastRecord());
+    }
+
+    /** Returns what the day on which it was ready stands on, or that it was not ready by the end of the run. */
+    DateBasis readyBasis() {
+        List<CoatResult> coats = actual.coats();
+        CoatResult last = coats.get(coats.size() - 1);
+        return basis(last.byHand() && last.ready().isPresent(), actualReady());
+    }
+
     /** Tells whether both sides were ready. */
     public boolean isComplete() {
         return planned.ready().isPresent() && actual.ready().isPresent();
@@ -194,13 +203,20 @@ public record DelayStory(
         return asPlanned.totalLitres() / Math.max(1, asPlanned.count());
     }
 
+    /** Returns the causes that were none in some reckoning, or helped in some and cost days in others. */
+    List<CauseDays> maybeNothing() {
+        return reckonings.areMany()
+                ? causes.stream().filter(cause -> cause.range().mayBeNothing()).toList()
+                : List.of();
+    }
+
     /** Returns the sum as it is shown: "74 + 45 - 3 = 116 days". */
     String sum() {
         StringBuilder sum = new StringBuilder();
-        for (Told told : causes) {
-            String sign = told.shown() < 0 ? " \u2212 " : " + ";
-            String first = told.shown() < 0 ? "\u2212" : "";
-            sum.append(sum.isEmpty() ? first : sign).append(Math.abs(told.shown()));
+        for (CauseDays cause : causes) {
+            String sign = cause.shown() < 0 ? " \u2212 " : " + ";
+            String first = cause.shown() < 0 ? "\u2212" : "";
+            sum.append(sum.isEmpty() ? first : sign).append(Math.abs(cause.shown()));
         }
         return sum + " = " + DelayWords.days(days);
     }

@@ -7,8 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.limedry.cli.delay.DelayStory.Range;
-import org.limedry.cli.delay.DelayStory.Told;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.site.PlannedJob.Cause;
@@ -21,18 +19,29 @@ final class DelayTables {
     /** Returns one row for each figure. */
     static CsvSheet csv(DelayStory story) {
         List<List<?>> rows = new ArrayList<>();
-        for (Told told : story.causes()) {
-            rows.add(List.of("cause", told.words(), "", "", told.days(), "days"));
+        for (CauseDays cause : story.causes()) {
+            rows.add(days(cause.words(), cause.days(), cause.range()));
         }
-        rows.add(List.of("cause", "total", "", "", story.delay().totalDays(), "days"));
+        rows.add(days("total", story.delay().totalDays(), story.totalRange()));
         for (LetterRow row : LetterRows.of(story)) {
-            rows.add(List.of("row", row.item(), row.planned(), row.actual(), row.difference(), ""));
+            rows.add(List.of("row", row.item(), row.planned(), row.actual(), row.difference(), "", "", ""));
         }
         for (MonthRow month : MonthRow.of(story)) {
-            rows.addAll(month.sheetRows());
+            month.sheetRows().forEach(row -> rows.add(withoutRange(row)));
         }
         return new CsvSheet(
-                List.of("part", "item", "planned_or_normal", "actual_or_record", "difference", "unit"), rows);
+                List.of("part", "item", "planned_or_normal", "actual_or_record", "difference", "low", "high", "unit"),
+                rows);
+    }
+
+    private static List<?> days(String words, double days, DaysRange range) {
+        return List.of("cause", words, "", "", days, range.low(), range.high(), "days");
+    }
+
+    private static List<?> withoutRange(List<?> row) {
+        List<Object> wider = new ArrayList<>(row);
+        wider.addAll(wider.size() - 1, List.of("", ""));
+        return wider;
     }
 
     /** Returns everything as JSON. */
@@ -44,9 +53,12 @@ final class DelayTables {
         root.put("totalDays", story.delay().totalDays());
         root.put("totalDaysShown", story.days());
         root.put("atLeast", story.delay().isOpen());
-        story.totalRange().ifPresent(range -> root.set("totalDaysRange", range(range)));
+        root.set("totalDaysRange", range(story.totalRange()));
+        root.put("reckonings", story.reckonings().count());
+        root.put("reckoningsCutOff", story.reckonings().open());
+        root.put("readyBasis", story.readyBasis().name().toLowerCase(Locale.ROOT));
         ArrayNode causes = root.putArray("causes");
-        story.causes().forEach(told -> causes.add(cause(told)));
+        story.causes().forEach(cause -> causes.add(cause(cause)));
         root.set("planned", side(story, story.planned()));
         root.set("actual", side(story, story.actual()));
         root.put("dryingDayLitres", story.targetLitres());
@@ -64,19 +76,23 @@ final class DelayTables {
         return root;
     }
 
-    private static ObjectNode cause(Told told) {
+    private static ObjectNode cause(CauseDays days) {
         ObjectNode cause = JsonText.object();
-        cause.put("cause", told.cause().map(DelayTables::word).orElse("record"));
-        cause.put("words", told.words());
-        cause.put("days", told.days());
-        cause.put("daysShown", told.shown());
-        cause.put("daysSoonerHadItAloneGoneAsPlanned", told.soonerDays());
-        told.range().ifPresent(range -> cause.set("daysRange", range(range)));
+        cause.put("cause", days.cause().map(DelayTables::word).orElse("record"));
+        cause.put("words", days.words());
+        cause.put("days", days.days());
+        cause.put("daysShown", days.shown());
+        cause.put("daysSoonerHadItAloneGoneAsPlanned", days.soonerDays());
+        cause.set("daysRange", range(days.range()));
         return cause;
     }
 
-    private static ObjectNode range(Range range) {
-        return JsonText.object().put("oneInFive", range.low()).put("fourInFive", range.high());
+    private static ObjectNode range(DaysRange range) {
+        return JsonText.object()
+                .put("low", range.low())
+                .put("high", range.high())
+                .put("lowShown", range.lowShown())
+                .put("highShown", range.highShown());
     }
 
     private static String word(Cause cause) {

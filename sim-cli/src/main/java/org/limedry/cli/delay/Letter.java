@@ -18,7 +18,7 @@ import org.limedry.cli.site.Normals;
 import org.limedry.cli.site.PlannedJob;
 
 /**
- * The letter to the client: facts in the past tense, names and clause left blank.
+ * The letter to the client: what happened in the past tense, what is forecast as forecast, names and clause left blank.
  *
  * @param story what there is to tell
  * @param room how much of it goes on the page
@@ -62,6 +62,8 @@ record Letter(DelayStory story, Room room) {
             String steps,
             String records,
             String shared,
+            Optional<String> maybeNothing,
+            Optional<String> cutOff,
             Optional<String> leftOut,
             String limits,
             String owed) {}
@@ -97,22 +99,35 @@ record Letter(DelayStory story, Room room) {
                         normals(),
                         steps(),
                         records(),
-                        DelayAnswer.shared(story),
+                        RangeWords.sentence(story),
+                        RangeWords.maybeNothing(story),
+                        RangeWords.cutOff(story),
                         leftOut(),
                         limits(),
                         owed()));
     }
 
     private String headline() {
-        String what = "The plaster of the " + story.wallWords() + " was ";
+        String what = "The plaster of the " + story.wallWords() + " ";
+        String range = RangeWords.afterTotal(story);
         String late = story.days() == 0
-                ? "on the day planned"
+                ? "on the day of the modelled plan"
                 : story.atLeast()
                         + DelayWords.days(Math.abs(story.days()))
-                        + (story.days() > 0 ? " later than planned" : " earlier than planned");
-        return story.actual().ready().isPresent()
-                ? what + "ready on " + DateWords.longDayWithYear(story.actualReady()) + ", " + late
-                : what + "not yet ready on " + DateWords.longDayWithYear(story.actualReady()) + ", " + late;
+                        + (story.days() > 0 ? " later" : " earlier")
+                        + " than the modelled plan";
+        return what + ready() + " " + DateWords.longDayWithYear(story.actualReady()) + ", " + late + range;
+    }
+
+    private String ready() {
+        if (story.actual().ready().isEmpty()) {
+            return "was not yet ready on";
+        }
+        return switch (story.readyBasis()) {
+            case RECORD -> "was ready on";
+            case MODEL -> "was ready about";
+            case FORECAST -> "is forecast to be ready about";
+        };
     }
 
     private List<LetterRow> rows() {
@@ -170,11 +185,10 @@ record Letter(DelayStory story, Room room) {
 
     private String limits() {
         String basis = story.runs().job().recordOverrules()
-                ? "planned side by a model; actual dates by the record, else by the model"
-                : "both sides by the same model";
+                ? "plan by a model; actual dates by the record, else by the model"
+                : "both sides by one model";
         return "Limits: " + basis + ", weather " + sites().distinct().collect(Collectors.joining(" against "))
-                + ", good to about 30 % a cause; rain on walls, sun and salts left out. Facts only: no claim is made."
-                + " Local codes and competent persons come first.";
+                + "; no rain on walls, sun or salts. No claim is made. Local codes and competent persons come first.";
     }
 
     private String owed() {

@@ -33,36 +33,43 @@ final class LetterRows {
     private void released() {
         story.facts()
                 .ownRelease()
-                .ifPresent(released -> dates(
-                        "Room released", Optional.of(released.planned()), Optional.of(released.actual()), Kind.NEEDED));
+                .ifPresent(released -> rows.add(new LetterRow(
+                        "Room released",
+                        story.dates().brief(released.planned()) + ", agreed",
+                        Days.full(released.actual()),
+                        DelayWords.later(released.planned(), released.actual()),
+                        Kind.NEEDED)));
     }
 
     private void coats() {
         List<CoatResult> planned = story.planned().coats();
         List<CoatResult> actual = story.actual().coats();
+        List<Boolean> onRecord = story.runs().job().laidOnRecord(story.actual().wall());
         int last = planned.size() - 1;
         for (int i = 0; i <= last; i++) {
             String name = Names.capital(Names.ordinal(i + 1)) + " coat ";
-            coat(name + "laid", planned.get(i).laid(), actual.get(i).laid(), i == 0 ? Kind.NEEDED : Kind.BETWEEN);
-            String byHand = actual.get(i).byHand() ? " (hand test)" : "";
-            Kind kind = i == last ? Kind.ANSWER : Kind.BETWEEN;
-            coat(name + "ready" + byHand, planned.get(i).ready(), actual.get(i).ready(), kind);
+            CoatResult is = actual.get(i);
+            Kind laid = i == 0 ? Kind.NEEDED : Kind.BETWEEN;
+            dates(name + "laid", planned.get(i).laid(), is.laid(), onRecord.get(i), laid);
+            String byHand = is.byHand() ? " (hand test)" : "";
+            Kind ready = i == last ? Kind.ANSWER : Kind.BETWEEN;
+            dates(name + "ready" + byHand, planned.get(i).ready(), is.ready(), is.byHand(), ready);
         }
     }
 
-    private void coat(String item, Optional<Instant> planned, Optional<Instant> actual, Kind kind) {
-        dates(item, planned.map(story.planned()::day), actual.map(story.actual()::day), kind);
-    }
-
-    private void dates(String item, Optional<LocalDate> planned, Optional<LocalDate> actual, Kind kind) {
+    private void dates(String item, Optional<Instant> plan, Optional<Instant> went, boolean onRecord, Kind kind) {
+        Optional<LocalDate> planned = plan.map(story.planned()::day);
+        Optional<LocalDate> actual = went.map(story.actual()::day);
         String difference = planned.isPresent() && actual.isPresent()
                 ? DelayWords.later(planned.get(), actual.get())
                 : "not yet by the end of the run";
-        rows.add(new LetterRow(item, full(planned), full(actual), difference, kind));
-    }
-
-    private String full(Optional<LocalDate> day) {
-        return day.map(Days::full).orElse("not by " + Days.full(story.actualReady()));
+        String missing = "not by " + Days.full(story.actualReady());
+        rows.add(new LetterRow(
+                item,
+                planned.map(Days::full).orElse(missing),
+                actual.map(day -> story.basis(onRecord, day).full(day)).orElse(missing),
+                difference,
+                kind));
     }
 
     private void conditions() {

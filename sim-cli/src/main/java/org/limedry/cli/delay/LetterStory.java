@@ -6,7 +6,7 @@ import org.limedry.cli.chart.DateWords;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.site.PlannedJob.Cause;
 
-/** The plain paragraph: what had been agreed and what happened, in the past tense, nobody blamed. */
+/** The plain paragraph: what had been agreed and what happened, what is forecast told as forecast, nobody blamed. */
 final class LetterStory {
     private LetterStory() {}
 
@@ -14,7 +14,7 @@ final class LetterStory {
         JobSide planned = story.planned();
         JobSide actual = story.actual();
         List<String> sentences = new ArrayList<>();
-        sentences.add("The plan had the first coat on " + DateWords.longDay(planned.day(planned.laid()))
+        sentences.add("The modelled plan has the first coat on " + DateWords.longDay(planned.day(planned.laid()))
                 + " and the last one ready on " + DateWords.longDay(story.plannedReady()) + ", "
                 + DelayWords.days(planned.daysTaken()) + " later.");
         story.facts()
@@ -24,12 +24,26 @@ final class LetterStory {
                         + DateWords.longDay(released.actual()) + ", "
                         + DelayWords.later(released.planned(), released.actual()) + " than agreed."));
         conditions(story, sentences);
-        String ready = actual.ready().isPresent() ? "ready took " : "the end of the run went ";
-        sentences.add("From the first coat to " + ready + DelayWords.days(actual.daysTaken()) + ".");
+        sentences.add(taken(story));
         int drying = actual.roomDays().drying(story.targetLitres());
-        sentences.add("On " + (drying == 0 ? "none" : Figures.whole(drying)) + " of them the room gave off "
-                + Figures.litres(story.targetLitres()) + " litres or more, the mean of a planned day.");
+        sentences.add("On " + (drying == 0 ? "none" : Figures.whole(drying)) + " of them the room "
+                + (isForecast(story) ? "gives" : "gave") + " off " + Figures.litres(story.targetLitres())
+                + " litres or more, the mean of a day of the modelled plan.");
         return String.join(" ", sentences);
+    }
+
+    private static boolean isForecast(DelayStory story) {
+        return story.readyBasis() == DateBasis.FORECAST;
+    }
+
+    private static String taken(DelayStory story) {
+        String days = DelayWords.days(story.actual().daysTaken());
+        if (story.actual().ready().isEmpty()) {
+            return "From the first coat to the end of the run " + (isForecast(story) ? "are " : "went ") + days + ".";
+        }
+        return isForecast(story)
+                ? "The forecast is " + days + " from the first coat to ready."
+                : "From the first coat to ready took " + days + ".";
     }
 
     private static void conditions(DelayStory story, List<String> sentences) {

@@ -11,6 +11,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.limedry.cli.readings.diary.DiaryDay;
 import org.limedry.cli.site.schema.Entry;
 import org.limedry.climate.WeatherRecord;
 import org.limedry.study.Draw;
@@ -186,6 +188,36 @@ public final class PlannedJob {
         return parts.entry().get(SiteKeys.STEPS).stream()
                 .map(step -> new Step(step.get(DelayKeys.DATE), step.get(DelayKeys.WORDS)))
                 .sorted(Comparator.comparing(Step::date))
+                .toList();
+    }
+
+    /**
+     * Returns the last day of which the file says what happened: a room handed over, a coat laid, a hand test, a step taken, a
+     * line of the diary. From then on dates are forecast.
+     */
+    public LocalDate lastRecord() {
+        Stream<LocalDate> laid = parts.coats().stream().flatMap(coat -> coat.get(CoatKeys.LAID).stream());
+        Stream<LocalDate> tests =
+                parts.entry().get(SiteKeys.HAND_TESTS).stream().map(test -> test.get(CoatKeys.DATE));
+        Stream<LocalDate> diary = parts.readings().flatMap(SiteReadings::diary).stream()
+                .flatMap(book -> book.days().stream())
+                .map(DiaryDay::date);
+        return Stream.of(
+                        laid,
+                        tests,
+                        diary,
+                        steps().stream().map(Step::date),
+                        released().stream().map(Released::actual))
+                .flatMap(dates -> dates)
+                .max(LocalDate::compareTo)
+                .orElseThrow();
+    }
+
+    /** Tells of each coat of a wall, the first one first, whether the file says on which day it was laid. */
+    public List<Boolean> laidOnRecord(String wall) {
+        return parts.coats().stream()
+                .filter(coat -> parts.wallOf(coat).planName().equals(wall))
+                .map(coat -> coat.get(CoatKeys.LAID).isPresent())
                 .toList();
     }
 
