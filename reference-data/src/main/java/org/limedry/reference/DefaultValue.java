@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * @param row the row of the table
  */
 public record DefaultValue(ReferenceTable.Row row) {
-    /** Letter of the section of the data book: A mix, B suction, C properties, D carbonation, E curing, F plant, H timber. */
+    /** Letter of the section of the table: A mix, B suction, C properties, D carbonation, E curing, F plant, H timber. */
     public String section() {
         return row.text("section");
     }

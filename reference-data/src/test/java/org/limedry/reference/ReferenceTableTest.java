@@ -37,6 +37,7 @@ class ReferenceTableTest {
         assertEquals("said \"yes\", once", TABLE.rows().get(0).text("remark"));
     }
 
+    // EXACT: the figure as it stands in the file of the test.
     @Test
     void number_isRead() {
         assertEquals(-0.0025, TABLE.rows().get(0).number("lengthM"), 0.0); // the same double

@@ -119,6 +119,7 @@ class WeatherYearTest {
         assertEquals(expectedMm, sum, 0.051); // half of the last printed digit
     }
 
+    // PUBLISHED: the five statements that Met Éireann asks for, as docs/reference-data.md gives them.
     @Test
     void attribution_ofTheIrishYears_hasTheFiveStatements() {
         for (String name : List.of("mullingar-2017", "valentia-2017")) {

@@ -235,6 +235,7 @@ final class AirCommandTest {
                 err.toString().lines().toList());
     }
 
+    // EXACT: four files that are no tables, a problem each.
     @Test
     void tableThatIsNone_isRefused() throws IOException {
         Path empty = Files.writeString(folder.resolve("empty.csv"), "");

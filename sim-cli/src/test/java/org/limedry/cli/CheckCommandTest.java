@@ -68,6 +68,7 @@ class CheckCommandTest {
                         .count());
     }
 
+    // EXACT: psychro/iapws_checkpoints has eight rows.
     @Test
     void check_all_printsEveryFigureWithTheReasonOfItsTolerance() {
         Ran ran = run("check", "--all", "iapws_checkpoints");
@@ -98,6 +99,7 @@ class CheckCommandTest {
         assertTrue(lines.get(1).contains(",0.12766599"), lines.get(1));
     }
 
+    // PINNED: 55 cases are shipped.
     @Test
     void check_list_namesEveryCaseAndRunsNothing() {
         Ran ran = run("check", "--list");
@@ -108,6 +110,7 @@ class CheckCommandTest {
         assertTrue(ran.out().get(54).startsWith("T20: "), ran.out().get(54));
     }
 
+    // EXACT: two wrong names and --pages, and the line that tells of --help.
     @Test
     void check_ofUnknownCases_namesThemAllAndEndsWith2(@TempDir Path folder) {
         Ran ran = run("check", "HEET", "T99", "--pages", folder.toString());

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -97,6 +100,31 @@ final class WallCommandTest {
         assertEquals(0.0, found.face(100.0, "inside", "waterFluxKgPerM2S"), 0.0);
         assertEquals(0.0, found.face(100.0, "outside", "heatFluxWPerM2"), 0.0);
         assertTrue(found.printed().contains("The outside is sealed: its celsius is not used."), found.printed());
+    }
+
+    @Test
+    void saturation_byItsFormerName_isRefusedWithTheNewOne() throws IOException {
+        tables();
+        Path file = file(
+                "former.yaml",
+                "layers:",
+                layer("wall", 300.0, "half", "celsius: 15, rhPercent: 80"),
+                "outside: {celsius: 5, rhPercent: 80, fixed: true}",
+                "inside: {celsius: 15, rhPercent: 60, fixed: true}",
+                "constants: {saturation: MAKER_MTN}",
+                "hours: 48");
+        StringWriter err = new StringWriter();
+
+        int code = Main.run(
+                new String[] {
+                    "wall", file.toString(), "--out", folder.resolve("out").toString()
+                },
+                new PrintWriter(Writer.nullWriter()),
+                new PrintWriter(err, true));
+
+        assertEquals(2, code);
+        assertTrue(err.toString().contains("constants.saturation: \"MAKER_MTN\""), err::toString);
+        assertTrue(err.toString().contains("(magnus_to_50c meant?)"), err::toString);
     }
 
     // EXACT: a fixed face is in its given state; the summary tells what was printed.

@@ -58,9 +58,9 @@ public enum SaturationFormula {
             SaturationBranch.of(SaturationEquations::buck1996Water, -40.0, 50.0),
             SaturationBranch.of(SaturationEquations::buck1996Ice, -80.0, 0.0)),
 
-    /** Constants 6.116441, 7.591386, 240.7263 of an instrument maker's note, which states at most 0.083 %. */
-    VAISALA_MTN(
-            "Vaisala, Humidity Conversion Formulas B210973EN (2013), table 1",
+    /** Magnus with constants 6.116441, 7.591386, 240.7263, fitted from -20 to 50 C, where its source states at most 0.083 %. */
+    MAGNUS_TO_50C(
+            "Magnus, fitted from -20 to 50 C (WAGNER_COEF of psychro/sources, table 1)",
             Phase.WATER,
             SaturationBranch.of(new MagnusForm(611.6441, 7.591386 * Math.log(10.0), 240.7263), -20.0, 50.0)),
 

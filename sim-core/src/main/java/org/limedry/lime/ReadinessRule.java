@@ -22,7 +22,7 @@ public record ReadinessRule(
         OptionalDouble days) {
     /**
      * Activation energy of the age that the rules count, J/mol: one for all mixes, 30 kJ/mol (implied by a supplier's rule
-     * that 5 K colder takes 25 % longer, materials notes D, S33).
+     * that 5 K colder takes 25 % longer, S33).
      */
     public static final double AGE_ACTIVATION_J_PER_MOL = 30_000.0;
 

@@ -27,8 +27,7 @@ public record DehumidifierOutput(double waterKgPerS, double heatW) {
      * {@code = L · water + watts · humidistat share}: a machine too cold to dry still uses its power.
      *
      * <p><b>Source:</b> our fit to figures of suppliers: 12 l/day at 30 °C/80 % gives 4 to 5 at 15 °C/80 %
-     * (dampsolutions.com.au); 0.50 to 0.60 at 27 °C/60 % and icing below about 12 °C (dehumidifiersuk.com); desiccant 8.7 to
-     * 3.9 g/kg at 20 °C/60 % (Cotes CR100 manual, page 1). <b>Valid:</b> portable machines, 0 to 35 °C. <b>Accuracy:</b> not
+     * (S54); 0.50 to 0.60 at 27 °C/60 % and icing below about 12 °C (S53); desiccant 8.7 to 3.9 g/kg at 20 °C/60 % (S55). <b>Valid:</b> portable machines, 0 to 35 °C. <b>Accuracy:</b> not
      * stated; machines of one rating differ by a factor 1.5 in the cold.
      *
      * @param machine the machine

@@ -8,7 +8,7 @@ import org.limedry.units.Check;
  * @param stillWPerM2K convection at a face in a still room, W/(m2 K)
  * @param doorOpenWPerM2K convection with an opening of the room open, W/(m2 K)
  * @param aimedWPerM2K convection where a fan or heater is aimed at plaster, W/(m2 K)
- * @param radiantWPerM2K long-wave exchange with the radiant node, W/(m2 K)
+ * @param radiantWPerM2K long-wave exchange with the radiant node, W/(m2 K); at 0 the node takes the air's temperature
  * @param vapourPerConvectionKPerJ vapour transfer per convection (Lewis), kg/(m2 s Pa) per W/(m2 K)
  * @param outsideStillWPerM2K convection outdoors without wind, W/(m2 K)
  * @param outsideWindWPerM2KPerMPerS convection outdoors added per m/s of wind

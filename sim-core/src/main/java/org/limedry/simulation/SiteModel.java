@@ -53,8 +53,9 @@ final class SiteModel implements SiteView {
                 physics.airHeat());
         flows = new SiteFlows(rooms, physics, exchange);
         double[] volumeM3 = rooms.stream().mapToDouble(RoomPlan::volumeM3).toArray();
-        system = new CoupledSystem(
-                columns, air, flows, new ZoneStep(heatCapacities(rooms, exchange), volumeM3), startRooms(rooms));
+        boolean radiates = physics.surfaces().radiantWPerM2K() > 0.0;
+        ZoneStep zone = new ZoneStep(heatCapacities(rooms, exchange), volumeM3, radiates);
+        system = new CoupledSystem(columns, air, flows, zone, startRooms(rooms));
         chemistry = new Chemistry(coats, air, flows, physics.outdoorCarbonDioxidePpm(), volumeM3);
         books = new Books(columns, air, system, volumeM3, faceBooks());
         gangs = new Gangs(coats);

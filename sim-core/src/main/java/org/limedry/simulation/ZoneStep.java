@@ -12,26 +12,37 @@ import org.limedry.numerics.Rodas3;
  * slopes right to about five digits, which an order test of the whole system does not see, and rounding in them small
  * enough that the order in which walls are listed moves no coat by more than 1e-11 of its water; steps a tenth as long
  * let it move by 1e-9.
+ *
+ * <p>Where faces exchange no long-wave heat, nothing holds the radiant nodes: each then takes the temperature of its air,
+ * and heat given as radiation goes to the air.
  */
 final class ZoneStep {
     private static final double CELSIUS_STEP = 1.0e-4;
     private static final double VAPOUR_STEP = 1.0e-7;
     private static final double TIME_PLACE = 1.0e-3;
+    /** Ties a radiant node without exchange to its air, W/K; any will do, since the two come out the same. */
+    private static final double TIE_W_PER_K = 1.0;
 
     private final int rooms;
     private final int unknowns;
     private final double[] airHeatCapacityJPerK;
     private final double[] volumeM3;
+    private final boolean radiates;
+    private final double[] baseGapK;
+    private final double[] lookGapK;
     private final ZoneTerms base;
     private final ZoneTerms look;
     private final double[] slopes;
     private final double[] rates;
     private final Rodas3.Integral[] integrals;
 
-    ZoneStep(double[] airHeatCapacityJPerK, double[] volumeM3) {
+    ZoneStep(double[] airHeatCapacityJPerK, double[] volumeM3, boolean radiates) {
         this.airHeatCapacityJPerK = airHeatCapacityJPerK;
         this.volumeM3 = volumeM3;
+        this.radiates = radiates;
         rooms = volumeM3.length;
+        baseGapK = new double[rooms];
+        lookGapK = new double[rooms];
         unknowns = RoomUnknowns.PER_ROOM * rooms;
         base = new ZoneTerms(rooms);
         look = new ZoneTerms(rooms);
@@ -45,6 +56,7 @@ final class ZoneStep {
     void linearise(ZoneFlows flows, RoomUnknowns at, Outdoors.Piece piece, double stepS) {
         Weather now = Weather.at(piece, 0.0);
         flows.evaluate(at, now, base);
+        gaps(at, baseGapK);
         flows.evaluate(at, Weather.at(piece, TIME_PLACE), look);
         for (int k = 0; k < rates.length; k++) {
             rates[k] = (look.at(0, k) - base.at(0, k)) / (TIME_PLACE * stepS);
@@ -73,6 +85,11 @@ final class ZoneStep {
             int air = RoomUnknowns.PER_ROOM * room;
             matrix[air * unknowns + air] += perGammaStep * airHeatCapacityJPerK[room];
             matrix[(air + 1) * unknowns + air + 1] += perGammaStep * volumeM3[room];
+            if (!radiates) {
+                int radiant = air + RoomUnknowns.RADIANT;
+                matrix[radiant * unknowns + radiant] += TIE_W_PER_K;
+                matrix[radiant * unknowns + air] -= TIE_W_PER_K;
+            }
             for (int term = 0; term < ZoneTerms.COUNT; term++) {
                 int row = air + row(term);
                 int from = (room * ZoneTerms.COUNT + term) * unknowns;
@@ -86,6 +103,13 @@ final class ZoneStep {
     /** Looks at the state of a later stage. */
     void enter(ZoneFlows flows, RoomUnknowns at, Weather weather) {
         flows.evaluate(at, weather, look);
+        gaps(at, lookGapK);
+    }
+
+    private static void gaps(RoomUnknowns at, double[] to) {
+        for (int room = 0; room < to.length; room++) {
+            to[room] = at.airCelsius(room) - at.radiantCelsius(room);
+        }
     }
 
     /** Adds the terms, stores of earlier stages and rates in time to the right-hand side of a stage. */
@@ -96,6 +120,9 @@ final class ZoneStep {
             for (int term = 0; term < ZoneTerms.COUNT; term++) {
                 double rate = rates[room * ZoneTerms.COUNT + term];
                 rhs[air + row(term)] += sign(term) * (terms.at(room, term) + Rodas3.gamma(i) * stepS * rate);
+            }
+            if (!radiates) {
+                rhs[air + RoomUnknowns.RADIANT] += TIE_W_PER_K * (i < 2 ? baseGapK : lookGapK)[room];
             }
             for (int j = 0; j < i; j++) {
                 double weight = Rodas3.c(i, j) / stepS;
@@ -122,10 +149,10 @@ final class ZoneStep {
         return integrals[room * ZoneTerms.COUNT + term].overStep();
     }
 
-    private static int row(int term) {
+    private int row(int term) {
         return switch (term) {
             case ZoneTerms.AIR_HEAT -> RoomUnknowns.AIR;
-            case ZoneTerms.RADIANT_HEAT -> RoomUnknowns.RADIANT;
+            case ZoneTerms.RADIANT_HEAT -> radiates ? RoomUnknowns.RADIANT : RoomUnknowns.AIR;
             default -> RoomUnknowns.VAPOUR;
         };
     }

@@ -105,8 +105,7 @@ class MoistAirTest {
         assertEquals(ppm, CarbonDioxideContent.ppm(content, celsius, PRESSURE_PA), ppm * 1e-14); // a few ulp
     }
 
-    // COMPUTED: Python 3.11, 420e-6*101325*0.044009/(8.314462618*283.15) = 7.955e-4; the data book rounds it to 0.80
-    // g/m3.
+    // COMPUTED: Python 3.11, 420e-6*101325*0.044009/(8.314462618*283.15) = 7.955e-4.
     @Test
     void carbonDioxide_ofOutdoorAirAt10C() {
         assertEquals(

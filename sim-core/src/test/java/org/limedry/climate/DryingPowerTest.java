@@ -44,6 +44,7 @@ final class DryingPowerTest {
         assertFalse(triple.isTold());
     }
 
+    // EXACT: from 8:00 to 8:30.
     @Test
     void readings_outOfOrderOrEmpty_areRefused() {
         LoggedReading first = reading("2026-11-09T08:00:00Z");

@@ -43,6 +43,7 @@ final class WeatherRecordTest {
                 refused.problems().get(0));
     }
 
+    // EXACT: five faults were put in.
     @Test
     void fileWithManyFaults_isToldEveryOne() {
         List<WeatherReading> rows = WeatherRows.hours(40);

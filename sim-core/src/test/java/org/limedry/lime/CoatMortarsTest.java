@@ -18,7 +18,7 @@ import org.limedry.material.VanGenuchten;
 final class CoatMortarsTest {
     private final CoatMortars mortars = Mixes.mortars();
 
-    // PUBLISHED: defaults of the materials notes, section A (COMPUTED there by the same closure).
+    // COMPUTED: rows "free water in fresh ..." of materials/defaults, by the same closure of volumes.
     @ParameterizedTest
     @CsvSource({ // lime, sand, default, low, high
         "PUTTY, 3, 300, 255, 350",
@@ -153,7 +153,8 @@ final class CoatMortarsTest {
         assertEquals(4e-6, mortar.carbonationMPerSqrtS());
     }
 
-    // EXACT: 18 kJ/mol only where slag sets with air lime; PUBLISHED: rows of the defaults, section D.
+    // EXACT: 18 kJ/mol only where slag sets with air lime; 18 PUBLISHED (S30, abstract), 30 COMPUTED from the rule of
+    // S33.
     @ParameterizedTest
     @CsvSource({"QUICKLIME, 10, 18e3", "NHL_3_5, 10, 30e3", "QUICKLIME, 0, 30e3"})
     void mortar_setsWithTheActivationOfItsBinder(LimeKind lime, double slag, double expected) {
@@ -162,7 +163,7 @@ final class CoatMortarsTest {
         assertEquals(expected, mortar.settingActivationJPerMol());
     }
 
-    // PUBLISHED: materials notes D: 0.08 kg of water per kg of NHL 3.5 in the end; under 10 % of the mix water.
+    // FROM MEMORY: 0.08 kg of water per kg of NHL 3.5 in the end (materials/defaults); under 10 % of the mix water.
     @Test
     void nhl_bindsALittleOfItsWater() {
         Mix mix = Mixes.mix(LimeKind.NHL_3_5, 1.0, 2.5, Mix.SandState.DAMP, 0.0);
@@ -184,6 +185,7 @@ final class CoatMortarsTest {
         assertEquals(0.15 * mortars.masses(mix).additionKgPerM3(), mortar.boundWaterKgPerM3(), 1e-10);
     }
 
+    // EXACT: water, three of the material, carbonation.
     @ParameterizedTest
     @EnumSource(LimeKind.class)
     void assumed_namesWaterMaterialAndCarbonation(LimeKind lime) {

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class HardeningTest {
     private static final double K = CoatMortars.mPerSqrtS(1.4);
 
-    // COMPUTED: materials notes D, rates against 20 C: 30 kJ/mol at 5 C; 14.5, 17.9, 22.6 kJ/mol at 5 and 10 C.
+    // EXACT: exp(-E/R (1/T - 1/293.15)), rates against 20 C to two digits: 30 kJ/mol at 5 C; 14.5, 17.9, 22.6 kJ/mol at
+    // 5 and 10 C.
     @ParameterizedTest
     @CsvSource({
         "5, 30.0, 0.51",
@@ -104,15 +105,15 @@ final class HardeningTest {
         assertEquals(factor * K * K, rate, 1e-14 * K * K + 1e-30); // some ulp
     }
 
-    // PUBLISHED: materials notes D (shape FROM MEMORY): 0 below 30 %, half at 50 %, full 60 to 85 %, wet by saturation
-    // only.
+    // FROM MEMORY: the shape: 0 below 30 %, half at 50 %, full from 60 % up, since wet pores count by saturation only.
     @ParameterizedTest
     @CsvSource({"0.1, 0", "0.3, 0", "0.4, 0.25", "0.5, 0.5", "0.55, 0.75", "0.6, 1", "0.85, 1", "0.99, 1", "1.02, 1"})
-    void humidityFactor_isThatOfTheNotes(double humidity, double expected) {
+    void humidityFactor_risesFrom30To60Percent(double humidity, double expected) {
         assertEquals(expected, Carbonation.humidityFactor(humidity), 1e-15); // some ulp
     }
 
-    // COMPUTED: materials notes D: 10 mm with 225 kg/m3 set free 0.46 kg/m2; 20 mm with 200 kg/m3 take 2.0 kg of CO2.
+    // EXACT: 0.010 * 225 * 0.85 * 0.2431 = 0.465 kg/m2 set free; 0.020 * 200 * 0.85 * 0.5940 = 2.02 kg/m2 of CO2 taken
+    // up.
     @Test
     void carbonated_setsWaterFreeAndTakesCarbonDioxide() {
         double tenMm = Carbonation.carbonatedKgPerM2(225.0, 0.010);

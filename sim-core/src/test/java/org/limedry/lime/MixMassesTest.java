@@ -22,9 +22,8 @@ final class MixMassesTest {
         assertEquals(row.getDouble(5), masses.calciumHydroxideKgPerM3(), 0.7);
     }
 
-    // COMPUTED elsewhere by volume closure, measured by nobody: materials notes, section A, table of fresh-coat
-    // balances,
-    // rows of putty; sand loose 1500 kg/m3 and 3 % air in backing coats, 1450 and 2 % in finishes.
+    // COMPUTED elsewhere by volume closure, measured by nobody: balances of fresh putty coats; sand loose 1500 kg/m3
+    // and 3 % air in backing coats, 1450 and 2 % in finishes.
     @ParameterizedTest
     @CsvSource({ // lime, sand, water in the sand, fresh density, free water, hydroxide
         "1, 2,   0.00, 1979, 327, 288",
@@ -195,9 +194,8 @@ final class MixMassesTest {
         assertThrows(IllegalArgumentException.class, () -> masses.litresPerM2(Double.NaN));
     }
 
-    // EXACT: masses of the molecules: CaO 56.077, H2O 18.015, Ca(OH)2 74.092, CO2 44.009 g/mol. PUBLISHED: the four
-    // ratios
-    // of the materials notes, printed to four digits.
+    // EXACT: masses of the molecules: CaO 56.077, H2O 18.015, Ca(OH)2 74.092, CO2 44.009 g/mol. The four ratios
+    // are also rows of materials/defaults, to three or four digits.
     @Test
     void stoichiometry_isThatOfTheMolarMasses() {
         assertEquals(18.015 / 56.077, Stoichiometry.SLAKING_WATER_PER_QUICKLIME, 1e-15);

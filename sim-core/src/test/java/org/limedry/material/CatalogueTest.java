@@ -31,7 +31,8 @@ final class CatalogueTest {
                 "gypsum plaster");
     }
 
-    // PUBLISHED: A of the material table (mostly FROM MEMORY there). The uptake test is calculated from the material's
+    // FROM MEMORY, mostly: A of materials/materials_properties, status of each row. The uptake test is calculated from
+    // the material's
     // own
     // functions.
     @ParameterizedTest
@@ -46,7 +47,7 @@ final class CatalogueTest {
         assertEquals(1.0, found / sheet.transport().absorptionKgPerM2SqrtS(), 0.03);
     }
 
-    // PUBLISHED: "retention exponent" of the same rows of the material table (assumed there), printed to 0.01. The
+    // COMPUTED: "retention exponent" of the same rows of the table, from figures assumed there, to 0.01. The
     // three
     // coat rows follow the free water of the mix instead.
     @ParameterizedTest
@@ -70,7 +71,7 @@ final class CatalogueTest {
         assertEquals(exponent, retention.exponent(), 0.006);
     }
 
-    // PUBLISHED: w80 and wf of the material table.
+    // FROM MEMORY: w80 and wf of materials/materials_properties.
     @ParameterizedTest
     @MethodSource("absorbentRows")
     void retention_meetsItsThreeNumbers(String name) {
@@ -83,7 +84,8 @@ final class CatalogueTest {
         assertEquals(storage.freeSaturationKgPerM3(), storage.retention().waterKgPerM3(0.0));
     }
 
-    // PUBLISHED: brick row: A 0.25 (0.05-0.45), mu 16 (8-20), entry suction 59 (20-178) kPa, source S64.
+    // FROM MEMORY: brick row of the table: A 0.25 (0.05-0.45), mu 16 (8-20), entry suction 59 (20-178) kPa, which is
+    // assumed.
     @Test
     void assumed_brick_hasThreeFiguresWithTheirRange() {
         List<Assumed> assumed = catalogue.assumed(Catalogue.OLD_BRICK);
@@ -99,7 +101,7 @@ final class CatalogueTest {
         assertTrue(assumed.get(2).status().startsWith("assumed"), assumed.get(2).status());
     }
 
-    // PUBLISHED: lath row has no range for A and mu, softwood has no entry suction of its own.
+    // The table: the lath row has no range for A and mu, softwood has no entry suction of its own.
     @Test
     void assumed_holdsOnlyWhatHasARange() {
         assertEquals(1, catalogue.assumed(Catalogue.LATH_LAYER).size());
@@ -108,7 +110,7 @@ final class CatalogueTest {
                 catalogue.assumed(Catalogue.SOFTWOOD).get(2).status());
     }
 
-    // PUBLISHED: brick 0.60 W/mK + 10 % per volume-%; softwood 0.12 + 1.3 % per mass-% at 450 kg/m3.
+    // FROM MEMORY: brick 0.60 W/mK + 10 % per volume-%; softwood 0.12 + 1.3 % per mass-% at 450 kg/m3.
     @Test
     void conductivity_growsByVolumeButForSoftwoodByMass() {
         Material brick = catalogue.material(Catalogue.OLD_BRICK);
@@ -137,7 +139,7 @@ final class CatalogueTest {
         assertEquals(0.0, glass.retention().waterKgPerM3(1e5));
         assertEquals(0.0, glass.vapourPermeabilityKgPerMSPa().at(0.0));
         assertEquals(1.00, glass.conductivityWPerMK().at(0.0));
-        // PUBLISHED: glass row: 2500 kg/m3 and 750 J/(kg K).
+        // PUBLISHED: glass row of the table (S8, DIN EN 12524): 2500 kg/m3 and 750 J/(kg K).
         assertEquals(1_875_000.0, glass.dryHeatCapacityJPerM3K());
     }
 

@@ -26,6 +26,7 @@ final class MaterialSheetTest {
         assertEquals(SHEET.transport(), wetter.transport());
     }
 
+    // EXACT: the figures that were put in.
     @Test
     void withOthers_changeOneFigure() {
         assertEquals(64e3, SHEET.withEntrySuction(64e3).storage().entrySuctionPa());

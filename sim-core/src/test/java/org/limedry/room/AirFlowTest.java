@@ -15,10 +15,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class AirFlowTest {
     private static final double ULPS = 1e-14; // relative: a few roundings of sqrt and products
 
-    // PUBLISHED: materials data book, section F, row "single opening, wind + temperature": 1 m2, 1 m high, no wind.
+    // EXACT: 1/2 sqrt(0.0035 dT + 0.01) for 1 m2, 1 m high, without wind, to three digits; the formula FROM MEMORY (de
+    // Gids
+    // and Phaff 1982).
     @ParameterizedTest
     @CsvSource({"5, 0.083", "10, 0.106", "20, 0.141"})
-    void singleSided_inStillAir_givesTheThreePrintedFlows(double differenceK, double expectedM3PerS) {
+    void singleSided_inStillAir_isHalfTheRootOfBuoyancyAndTurbulence(double differenceK, double expectedM3PerS) {
         double flow = AirFlow.singleSidedM3PerS(1.0, 1.0, differenceK, 0.0);
 
         assertEquals(expectedM3PerS, flow, 0.0005); // half of the last printed digit

@@ -21,10 +21,9 @@ final class CarbonDioxideTest {
     private static final double AIR_KG = 54.0;
     private static final double FRESH_KG_PER_S = 0.012;
 
-    // PUBLISHED: materials data book, section D: outdoor air at 10 C holds 0.80 g/m3 (at 420 ppm; 1.2466 kg of dry
-    // air).
+    // EXACT: 1.2466 kg of dry air at 420 ppm hold 1.2466 * 420e-6 * 44.009 / 28.96 = 0.7956 g, to two digits 0.80.
     @Test
-    void kg_ofACubicMetreOutdoors_isThePrintedMass() {
+    void kg_ofACubicMetreOutdoors_goesByMolarMasses() {
         assertEquals(0.80e-3, CarbonDioxide.kg(1.2466, OUTDOOR_PPM), 0.005e-3); // half of the last printed digit
     }
 

@@ -19,9 +19,7 @@ final class DehumidifierOutputTest {
     private static final double PRESSURE_PA = 101_325.0;
     private static final double TWELVE_LITRES_A_DAY = 12.0 / 86_400.0;
 
-    // PUBLISHED: physics notes, dehumidifier: 0.43 at 20 C/60 % and 0.38 at 15 C/80 % of what it does at 30 C/80 %;
-    // COMPUTED
-    // beyond them in Python 3.11.7 with the same formula.
+    // COMPUTED: the same formula in Python 3.11.7.
     @ParameterizedTest
     @CsvSource({"20, 0.60, 0.4273128", "15, 0.80, 0.3805702", "30, 0.80, 1", "6, 0.80, 0", "2, 0.90, 0"})
     void refrigerant_awayFromItsRating_isDerated(double celsius, double relativeHumidity, double expectedShare) {
@@ -40,7 +38,8 @@ final class DehumidifierOutputTest {
         assertEquals(TWELVE_LITRES_A_DAY, output(machine, 20.0, 0.60).waterKgPerS(), 1e-18); // a few roundings
     }
 
-    // PUBLISHED: trade check T15: 12 l/day at 30 C/80 % is 4 to 5 l/day at 15 C/80 %.
+    // PUBLISHED: S54 of materials/sources: 12 l/day at 30 C/80 % is 4 to 5 l/day at 15 C/80 %; the curve was fitted to
+    // it.
     @Test
     void refrigerant_inTheTradeExample_liesInTheBand() {
         Plant.Dehumidifier machine = machine(Drying.REFRIGERANT, Rating.AT_30C_80, OptionalDouble.empty());

@@ -14,12 +14,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.limedry.room.Plant.Fuel;
 
 final class HeaterOutputTest {
-    // PUBLISHED: materials data book, section F: water of propane 0.128, of paraffin 0.115 kg/kWh; physics notes:
-    // carbon
-    // dioxide of propane 0.234 kg/kWh. COMPUTED: of dodecane 12 * 44.009 / 170.34 / 11.97 = 0.259 (Python 3.11.7).
+    // EXACT: molar masses over heating values, to three digits. Propane: 4 * 18.015 / 44.097 / 12.8 = 0.1277 and
+    // 3 * 44.009 / 44.097 / 12.8 = 0.2339; dodecane: 13 * 18.015 / 170.34 / 11.97 = 0.1149 and 12 * 44.009 / 170.34 /
+    // 11.97
+    // = 0.2590. Heating values, kWh/kg: 12.8 PUBLISHED (S50 of materials/sources), 11.97 FROM MEMORY.
     @ParameterizedTest
     @CsvSource({"UNFLUED_LPG, 0.128, 0.234", "UNFLUED_PARAFFIN, 0.115, 0.259", "ELECTRIC, 0, 0", "FLUED, 0, 0"})
-    void burning_perKwh_givesThePrintedMasses(Fuel fuel, double waterKg, double carbonDioxideKg) {
+    void burning_perKwh_givesTheMassesOfTheEquation(Fuel fuel, double waterKg, double carbonDioxideKg) {
         HeaterOutput output =
                 HeaterOutput.of(heater(3.6e6, fuel, 0.0, OptionalDouble.empty()), 12.0); // 1 kWh each second
 
@@ -27,7 +28,7 @@ final class HeaterOutputTest {
         assertEquals(carbonDioxideKg, output.carbonDioxideKgPerS(), 0.0005); // half of the last printed digit
     }
 
-    // PUBLISHED: trade check T14: 0.127 to 0.128 kg of water per kWh of bottled gas.
+    // COMPUTED: the band of trade check T14, 0.127 to 0.128 kg of water per kWh, from the same molar masses.
     @Test
     void burning_ofBottledGas_liesInTheTradeBand() {
         double waterKg = HeaterOutput.waterKgPerKwh(Fuel.UNFLUED_LPG);
@@ -76,6 +77,7 @@ final class HeaterOutputTest {
         assertTrue(warmer.waterKgPerS() <= colder.waterKgPerS());
     }
 
+    // EXACT: at its setting a thermostat gives half.
     @ParameterizedTest
     @EnumSource
     void burning_followsTheThermostat(Fuel fuel) {

@@ -27,9 +27,8 @@ final class PlantStateTest {
     private static final RoomPlan ROOM =
             RoomFixture.with(List.of(), List.of(HEATER, SECOND, MACHINE, GANG, MIST, MORE_MIST, FAN), 0.5);
 
-    // EXACT: 3 people of 75 W and 90 g/h (PUBLISHED: materials data book, section F), 2700 and 400 W from the heaters
-    // to the
-    // air, 900 and 400 W to the radiant node, and the machine at its rating: 300 W and 2.5 MJ/kg times 1e-4 kg/s.
+    // EXACT: 3 people of 75 W and 90 g/h (materials/defaults), 2700 and 400 W from the heaters to the air, 900 and 400
+    // W to the radiant node, and the machine at its rating: 300 W and 2.5 MJ/kg times 1e-4 kg/s.
     @Test
     void gains_byDay_addUp() {
         PlantState.Gains gains =
@@ -60,6 +59,7 @@ final class PlantStateTest {
         assertFalse(night.aimedAtWall());
     }
 
+    // EXACT: the sum of the two mists on that wall.
     @Test
     void mist_onOneWall_addsUpAndStaysThere() {
         PlantState day = PlantState.of(ROOM, RoomFixture.NOON);
@@ -73,7 +73,7 @@ final class PlantStateTest {
         assertTrue(PlantState.of(ROOM, RoomFixture.NOON).aimedAtWall());
     }
 
-    // PUBLISHED: materials data book, section F, row "person": average 60 to 120 g/h.
+    // PUBLISHED: S51 of materials/sources, table 10.1.1: a person of average activity gives off 60 to 120 g/h.
     @Test
     void people_giveWaterOfAverageActivity() {
         double gramsPerHour = PeopleOutput.of(1.0).waterKgPerS() * 3.6e6;

@@ -33,6 +33,7 @@ final class UncertainTest {
         assertEquals(expected, BY_FACTOR.in(new Draw(Map.of("leakage", quantile))), 1e-15 * expected); // roundings
     }
 
+    // EXACT: the likely figures that were put in.
     @Test
     void in_aDrawThatNamesOthers_isLikely() {
         assertEquals(8.0, BY_VALUE.in(new Draw(Map.of("leakage", 0.9))));

@@ -55,6 +55,7 @@ final class BackgroundTest {
         assertEquals(0.015, layers.get(1).thicknessM());
     }
 
+    // PRACTICE: laths as a layer of 8 mm; assumed, no source.
     @Test
     void timberLath_isAnEightMillimetreLayerWithASealedBack() {
         List<LayerPlan> layers = Background.TIMBER_LATH.layers(catalogue::sheet, 0.12, Wetness.DRY, 7.0);

@@ -10,20 +10,20 @@ enum Finish {
             Period.ZERO,
             Period.ZERO,
             false,
-            "as soon as firm; strong dark colours wait until dry (a lime maker, 2016, read [T7]); above 5 \u00b0C (read, S46)"),
+            "as soon as firm; strong dark colours wait until dry (a lime maker, 2016, read, S88); above 5 \u00b0C (read, S46)"),
     MINERAL(
             "Mineral (silicate) paint",
             Period.ofWeeks(4),
             Period.ofWeeks(8),
             false,
-            "4 to 8 weeks on fat lime (a lime maker, 2016, read [T7])"),
+            "4 to 8 weeks on fat lime (a lime maker, 2016, read, S88)"),
     ORDINARY(
             "Ordinary emulsion or oil paint",
             Period.ofMonths(9),
             Period.ofMonths(12),
             true,
-            "9 to 12 months, advice for new houses, not for lime (a house builders' body, read [T58b]); one supplier of lime"
-                    + " says 4 weeks (read [T9b]), the longer is taken"),
+            "9 to 12 months, advice for new houses, not for lime (a house builders' body, read, S90); one supplier of lime"
+                    + " says 4 weeks (read, S89), the longer is taken"),
     PAPER(
             "Wallpaper",
             Period.ofMonths(9),
@@ -31,11 +31,10 @@ enum Finish {
             true,
             "taken like ordinary paint: common practice, no source");
 
-    /** The sources marked T, for the foot of the page. */
+    /** Where the sources are named, for the foot of the page. */
     static final String SOURCES =
-            "Sources: [T7] Ty-Mawr, When is it safe to paint new lime plastered walls?, 2016; [T9b]"
-                    + " Lime Planet, How soon can you paint over lime plaster?; [T58b] NHBC advice for new homes in Carrick Today;"
-                    + " S46 stands in the sources of limedry. All read in excerpts, none tested here.";
+            "S46, S88, S89 and S90 are named in the list of sources of limedry (materials/sources)."
+                    + " All read in excerpts, none tested here.";
 
     private final String words;
     private final Period soonest;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -18,15 +20,23 @@ import org.limedry.proof.figure.Verdict;
  * A case that has been run.
  *
  * @param proof the case
- * @param figures what it came to
+ * @param figures what it came to; none if it failed
+ * @param failure why it could not be run to its end; empty if it could
  */
-public record CaseRun(Proof proof, List<Figure> figures) {
+public record CaseRun(Proof proof, List<Figure> figures, Optional<String> failure) {
     public CaseRun {
         figures = List.copyOf(figures);
+        if (figures.isEmpty() == failure.isEmpty()) {
+            throw new IllegalArgumentException("figures: must be there unless the case failed, was " + figures.size());
+        }
+    }
+
+    CaseRun(Proof proof, List<Figure> figures) {
+        this(proof, figures, Optional.empty());
     }
 
     /**
-     * Runs cases, several at a time.
+     * Runs cases, several at a time. A case that throws, or that comes to no figure, has failed; the rest goes on.
      *
      * @param proofs the cases
      * @param threads how many at a time; at least 1
@@ -36,28 +46,44 @@ public record CaseRun(Proof proof, List<Figure> figures) {
     public static List<CaseRun> all(List<Proof> proofs, int threads, Runnable done) {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
-            List<Future<CaseRun>> running = new ArrayList<>();
+            List<Future<List<Figure>>> running = new ArrayList<>();
             for (Proof proof : proofs) {
-                Callable<CaseRun> job = () -> {
-                    CaseRun run = new CaseRun(proof, proof.figures());
-                    done.run();
-                    return run;
+                Callable<List<Figure>> job = () -> {
+                    try {
+                        return proof.figures();
+                    } finally {
+                        done.run();
+                    }
                 };
                 running.add(pool.submit(job));
             }
             List<CaseRun> runs = new ArrayList<>();
-            for (Future<CaseRun> future : running) {
-                runs.add(future.get());
+            for (int k = 0; k < running.size(); k++) {
+                runs.add(ended(proofs.get(k), running.get(k)));
             }
             return List.copyOf(runs);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted", e);
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("a case could not be run: " + e.getCause(), e);
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    private static CaseRun ended(Proof proof, Future<List<Figure>> running) throws InterruptedException {
+        try {
+            List<Figure> figures = running.get();
+            return figures.isEmpty() ? failed(proof, "it came to no figure") : new CaseRun(proof, figures);
+        } catch (ExecutionException e) {
+            Throwable cause = Objects.requireNonNullElse(e.getCause(), e);
+            String message = Objects.requireNonNullElse(cause.getMessage(), "no message");
+            String words = cause.getClass().getSimpleName() + ": " + message;
+            return failed(proof, words.replaceAll("\\s+", " "));
+        }
+    }
+
+    private static CaseRun failed(Proof proof, String reason) {
+        return new CaseRun(proof, List.of(), Optional.of(reason));
     }
 
     /** Returns the figures by part, in their order. */
@@ -65,9 +91,9 @@ public record CaseRun(Proof proof, List<Figure> figures) {
         return figures.stream().collect(Collectors.groupingBy(Figure::part, LinkedHashMap::new, Collectors.toList()));
     }
 
-    /** Tells whether every figure is in, but for those whose source is in error. */
+    /** Tells whether it ran and every figure is in, but for those whose source is in error. */
     public boolean isMet() {
-        return outside(figures) == 0;
+        return failure.isEmpty() && outside(figures) == 0;
     }
 
     static long outside(List<Figure> figures) {

@@ -1,6 +1,7 @@
 package org.limedry.cli.verify;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.limedry.cli.page.CsvSheet;
@@ -30,10 +31,13 @@ public final class CheckCsv {
 
     private CheckCsv() {}
 
-    /** Returns the table; a cell is blank where there is no number, or where any is accepted. */
+    /** Returns the table, a row also for each case that failed to run; a cell is blank where there is no number, or where any is accepted. */
     public static CsvSheet of(List<CaseRun> runs) {
         List<List<?>> rows = new ArrayList<>();
-        runs.forEach(run -> run.figures().forEach(figure -> rows.add(cells(figure))));
+        for (CaseRun run : runs) {
+            run.figures().forEach(figure -> rows.add(cells(figure)));
+            run.failure().ifPresent(reason -> rows.add(failed(run, reason)));
+        }
         return new CsvSheet(COLUMNS, rows);
     }
 
@@ -56,6 +60,15 @@ public final class CheckCsv {
                 claim.reason(),
                 figure.verdict().words(),
                 figure.verdict() == Verdict.IN ? "" : claim.standing().reason());
+    }
+
+    private static List<?> failed(CaseRun run, String reason) {
+        List<Object> cells = new ArrayList<>(Collections.nCopies(COLUMNS.size(), ""));
+        cells.set(0, run.proof().name());
+        cells.set(COLUMNS.indexOf("source"), run.proof().source());
+        cells.set(COLUMNS.indexOf("verdict"), CheckLines.FAILED);
+        cells.set(COLUMNS.indexOf("why"), reason);
+        return cells;
     }
 
     private static Optional<Double> number(double value) {

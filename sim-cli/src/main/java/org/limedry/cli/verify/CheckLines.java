@@ -14,6 +14,9 @@ import org.limedry.proof.figure.Verdict;
 public final class CheckLines {
     private static final String HEAD =
             "case | part | quantity | source | expected | found | difference | accepted | unit | verdict";
+    /** What a case is called that could not be run to its end. */
+    static final String FAILED = "failed to run";
+
     private static final String ROW = "%-34s %8s %8s %8s %10s %7s  %-8s %s";
 
     private CheckLines() {}
@@ -24,7 +27,9 @@ public final class CheckLines {
         lines.add(String.format(
                 Locale.ROOT, ROW, "case", "figures", "in", "outside", "misprints", "worst", "verdict", "worst figure"));
         for (CaseRun run : runs) {
-            if (run.proof().kind() == Proof.Kind.BENCHMARK) {
+            if (run.failure().isPresent()) {
+                lines.add(String.format(Locale.ROOT, "%-34s ", run.proof().name()) + failed(run));
+            } else if (run.proof().kind() == Proof.Kind.BENCHMARK) {
                 run.parts().forEach((part, figures) -> lines.add(row(run.proof().name() + ", " + part, figures)));
             } else {
                 lines.add(row(run.proof().name(), run.figures()));
@@ -54,6 +59,10 @@ public final class CheckLines {
                 words(worst));
     }
 
+    private static String failed(CaseRun run) {
+        return FAILED + ": " + run.failure().orElse("");
+    }
+
     private static String words(Figure figure) {
         String part = figure.part().isEmpty()
                         || Set.of(Benchmarks.ORDINARY_GRID, Benchmarks.HALF_CELLS)
@@ -77,12 +86,17 @@ public final class CheckLines {
         return lines;
     }
 
-    /** Returns every figure. */
+    /** Returns every figure, and every case that failed to run. */
     public static List<String> everything(List<CaseRun> runs) {
-        return Stream.concat(
-                        Stream.of(HEAD + " | reason of what is accepted"),
-                        all(runs).map(figure -> line(figure) + " | " + reason(figure)))
-                .toList();
+        List<String> lines = new ArrayList<>();
+        lines.add(HEAD + " | reason of what is accepted");
+        for (CaseRun run : runs) {
+            run.figures().forEach(figure -> lines.add(line(figure) + " | " + reason(figure)));
+            if (run.failure().isPresent()) {
+                lines.add(run.proof().name() + " | " + failed(run));
+            }
+        }
+        return lines;
     }
 
     /** Returns the sums of all cases in a line. */
@@ -90,14 +104,16 @@ public final class CheckLines {
         List<Figure> figures = all(runs).toList();
         long outside = CaseRun.outside(figures);
         long inError = CaseRun.inError(figures);
+        long failed = runs.stream().filter(run -> run.failure().isPresent()).count();
         return String.format(
                 Locale.ROOT,
-                "%d figures of %d cases: %d in, %d outside, %d misprints of sources; %.0f s",
+                "%d figures of %d cases: %d in, %d outside, %d misprints of sources%s; %.0f s",
                 figures.size(),
                 runs.size(),
                 figures.size() - outside - inError,
                 outside,
                 inError,
+                failed == 0 ? "" : "; cases that failed to run: " + failed,
                 seconds);
     }
 

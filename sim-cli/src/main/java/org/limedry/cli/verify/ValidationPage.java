@@ -18,8 +18,13 @@ final class ValidationPage {
     private static final String HEAD = """
             # Validation
 
-            Every number below was found by the code that runs sites. Benchmarks are run on the ordinary grid and on half of every
-            cell. A figure that is not met stays in its table. All of them, in full: `limedry check --all`, or `--csv FILE`.
+            Every figure found below comes from the code that runs sites. The values that go into it mostly are not those of sites:
+            each benchmark brings its own materials, constants, transfer at the faces and climate, many of them invented; only
+            "Catalogue uptake" uses materials that a site uses. A benchmark that is met shows that the equations are solved
+            rightly; of the default values it shows nothing.
+
+            Benchmarks are run on the ordinary grid and on half of every cell. A figure that is not met stays in its table. All of
+            them, in full: `limedry check --all`, or `--csv FILE`.
 
             This page is written by `limedry check --pages docs`; a test fails when it is out of date (and writes it anew with
             `-Dlimedry.write=true`). Found numbers may differ from it by a fiftieth of the accepted difference.

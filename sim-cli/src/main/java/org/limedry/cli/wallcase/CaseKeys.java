@@ -26,6 +26,9 @@ final class CaseKeys {
 
     private static final NumberShape CELSIUS_SHAPE = NumberShape.between(COLDEST_CELSIUS, WARMEST_CELSIUS);
     private static final NumberShape HOURS_SHAPE = NumberShape.between(0.0, 1.0e6);
+    /** How a former name of a formula ends, by its constants m and Tn; files that have it are told the new one. */
+    private static final String FORMER_ENDING = "_mtn";
+
     private static final List<SaturationFormula> OVER_WATER = Arrays.stream(SaturationFormula.values())
             .filter(formula -> formula.covers(Phase.WATER))
             .toList();
@@ -160,7 +163,10 @@ final class CaseKeys {
                 .filter(formula -> word(formula).equals(word))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("must be one of: "
-                        + OVER_WATER.stream().map(CaseKeys::word).collect(Collectors.joining(", "))));
+                        + OVER_WATER.stream().map(CaseKeys::word).collect(Collectors.joining(", "))
+                        + (word.endsWith(FORMER_ENDING)
+                                ? " (" + word(SaturationFormula.MAGNUS_TO_50C) + " meant?)"
+                                : "")));
     }
 
     static String word(SaturationFormula formula) {

@@ -103,6 +103,7 @@ final class WeatherFileTest {
         assertEquals(problem, problems(read(lines)).lines().findFirst().orElse(""));
     }
 
+    // EXACT: twenty of thirty bad rows and a line for the other ten.
     @Test
     void read_manyBadRows_areToldShort() throws IOException {
         List<String> lines = new ArrayList<>(List.of("timeUtc,celsius,rhPercent"));

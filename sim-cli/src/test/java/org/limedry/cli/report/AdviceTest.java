@@ -103,6 +103,7 @@ final class AdviceTest {
                 lines.get(0));
     }
 
+    // EXACT: three things are urgent.
     @Test
     void severalUrgentThings_areToldInOrderOfDanger() {
         List<DoLine> lines = of(Varied.warnings(

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.limedry.simulation.WaterAccount;
 
 final class SummaryJsonTest {
-    // PUBLISHED: the names that the plan of the house lists for summary.json.
+    // PINNED: the names that summary.json has; programs that read it go by them.
     private static final List<String> ACCOUNT = List.of(
             "laidKg",
             "wettingKg",
@@ -34,7 +34,7 @@ final class SummaryJsonTest {
             "suckedBackKg");
 
     @Test
-    void root_hasTheNamesOfThePlan() throws IOException {
+    void root_hasTheNamesThatReadersGoBy() throws IOException {
         JsonNode root = read(Invented.oneRoom());
 
         assertTrue(names(root)
@@ -59,6 +59,7 @@ final class SummaryJsonTest {
                 .containsAll(List.of("steps", "rejectedSteps", "linearSolves", "computeSeconds")));
     }
 
+    // EXACT: the figures of the invented site.
     @Test
     void coats_carryTheDatesOfTheSite() throws IOException {
         JsonNode coat = read(Invented.oneRoom()).at("/coats/0");
@@ -98,6 +99,7 @@ final class SummaryJsonTest {
         assertEquals(expected.residualKg(), residual(account), 1e-12); // rounding of the sum
     }
 
+    // EXACT: the figure of the invented site.
     @Test
     void rooms_haveTheirAccountsWithWhatPassedBetweenThem() throws IOException {
         JsonNode rooms = read(Varied.twoRooms()).at("/rooms");
@@ -107,6 +109,7 @@ final class SummaryJsonTest {
         assertEquals(-4.0, rooms.at("/1/waterAccount/betweenRoomsKg").asDouble(), 0.0); // the figure itself
     }
 
+    // EXACT: the figures of the invented site.
     @Test
     void hoursOfFaces_areKeyedByWall() throws IOException {
         JsonNode root = read(Invented.oneRoom());

@@ -179,8 +179,8 @@ final class MemoryPageTest {
 
                 `green-hard` is a calibrated proxy for firmness: mean suction of the coat 300 kPa and an age of 2 days at 20 C
                 (30 kJ/mol), fitted to the loose practice figures T3 to T8 of [trade-checks.md](trade-checks.md), where three of
-                78 rules tried fitted equally well. It was never measured; a hand test overrules it. If its thresholds are off by
-                a factor of two, the dates of the demo move by
+                78 rules tried fitted equally well. No figure was kept from the fit to test it with. It was never measured; a hand
+                test overrules it. If its thresholds are off by a factor of two, the dates of the demo move by
 
                 | threshold | low: days, mean | high: days, mean | last date: low / high |
                 |---|---|---|---|

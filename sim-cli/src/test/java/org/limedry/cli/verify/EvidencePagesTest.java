@@ -95,6 +95,6 @@ final class EvidencePagesTest {
                 List.copyOf(outside.keySet()));
         assertEquals(76.0, outside.get("WALL_YEAR ordinary grid"), 3.0); // figures close to the edge of their band
         assertEquals(46.0, outside.get("ROOM_YEAR ordinary grid"), 3.0); // the same
-        assertEquals(4L, outside.get("T6 "));
+        assertEquals(1L, outside.get("T6 "));
     }
 }

@@ -91,7 +91,7 @@ record En15026Proof(Variant variant, double transfer) implements Benchmark {
 
     @Override
     public String bands() {
-        return "w 2.5 %, T 0.25 K, uptake 1 % (the sheet's; heat taken as uptake)";
+        return "w 2.5 %, T 0.25 K, uptake 1 % (stated with the table; heat taken as uptake)";
     }
 
     @Override

@@ -42,12 +42,12 @@ record FreshCoatProof(UnaryOperator<LiquidTransport> liquid) implements Benchmar
     public Source origin() {
         return new Source(
                 Label.COMPUTED,
-                "sheet FRESH_COAT, finite volumes with Kirchhoff links on three grids (SciPy); own error 6e-4 kg/m2");
+                "table benchmarks/FRESH_COAT, finite volumes with Kirchhoff links on three grids (SciPy); own error 6e-4 kg/m2");
     }
 
     @Override
     public String bands() {
-        return "water 2 % + 0.01 kg/m2, face 0.1 K, evaporation to the room 3 % (the sheet's)";
+        return "water 2 % + 0.01 kg/m2, face 0.1 K, evaporation to the room 3 % (stated with the table)";
     }
 
     @Override

@@ -39,12 +39,13 @@ final class HeatProof implements Benchmark {
     @Override
     public Source origin() {
         return new Source(
-                Label.EXACT, "sheet HEAT, closed forms (Carslaw and Jaeger; transfer matrices as in ISO 13786)");
+                Label.EXACT,
+                "table benchmarks/HEAT, closed forms (Carslaw and Jaeger; transfer matrices as in ISO 13786)");
     }
 
     @Override
     public String bands() {
-        return "0.05 K; heat and periodic response 1 %; lag 0.1 h (the sheet's)";
+        return "0.05 K; heat and periodic response 1 %; lag 0.1 h (stated with the table)";
     }
 
     @Override

@@ -36,12 +36,13 @@ final class HumidCycleProof implements Benchmark {
 
     @Override
     public Source origin() {
-        return new Source(Label.EXACT, "sheet MBV_SQUARE, Fourier series; own error 1e-3 g/m2 (materials invented)");
+        return new Source(
+                Label.EXACT, "table benchmarks/MBV_SQUARE, Fourier series; own error 1e-3 g/m2 (materials invented)");
     }
 
     @Override
     public String bands() {
-        return "1 % (the sheet's)";
+        return "1 % (stated with the table)";
     }
 
     @Override

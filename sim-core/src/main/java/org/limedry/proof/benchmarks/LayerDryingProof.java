@@ -55,12 +55,13 @@ final class LayerDryingProof implements Benchmark {
     @Override
     public Source origin() {
         return new Source(
-                Label.EXACT, "sheet HAMSTAD_BM2, sine series; own error below 1e-9 (specification READ second hand)");
+                Label.EXACT,
+                "table benchmarks/HAMSTAD_BM2, sine series; own error below 1e-9 (specification READ second hand)");
     }
 
     @Override
     public String bands() {
-        return "0.5 kg/m3, water in the layer 0.5 % (the sheet's)";
+        return "0.5 kg/m3, water in the layer 0.5 % (stated with the table)";
     }
 
     @Override

@@ -62,12 +62,14 @@ final class RoomBufferProof implements Benchmark {
 
     @Override
     public Source origin() {
-        return new Source(Label.EXACT, "sheet ROOM_BUFFER, Fourier series; own error 2e-5 (specification FROM MEMORY)");
+        return new Source(
+                Label.EXACT,
+                "table benchmarks/ROOM_BUFFER, Fourier series; own error 2e-5 (specification FROM MEMORY)");
     }
 
     @Override
     public String bands() {
-        return "RH 0.003, daily mean 0.001 (the sheet's); departure from 20 C 0.001 K";
+        return "RH 0.003, daily mean 0.001 (stated with the table); departure from 20 C 0.001 K";
     }
 
     @Override

@@ -58,19 +58,19 @@ record RoomCoatsProof(UnaryOperator<LiquidTransport> liquid) implements Benchmar
     @Override
     public String setUp() {
         return "24 days of a room with a brick wall, two coats, stone, glass, a door by day and a heater from day 12; leakage"
-                + " as a fan, since the sheet adds it to the flow of the door.";
+                + " as a fan, since the case adds it to the flow of the door.";
     }
 
     @Override
     public Source origin() {
         return new Source(
                 Label.COMPUTED,
-                "sheet ROOM_COATS, finite volumes, implicit steps, checked by a second code (SciPy BDF)");
+                "table benchmarks/ROOM_COATS, finite volumes, implicit steps, checked by a second code (SciPy BDF)");
     }
 
     @Override
     public String bands() {
-        return "T 0.1 K, RH 0.005, layer water 1 % + 0.01 kg/m2, kg 1 % + 0.1 kg (the sheet's)";
+        return "T 0.1 K, RH 0.005, layer water 1 % + 0.01 kg/m2, kg 1 % + 0.1 kg (stated with the table)";
     }
 
     @Override

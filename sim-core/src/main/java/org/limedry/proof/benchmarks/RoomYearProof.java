@@ -72,12 +72,12 @@ final class RoomYearProof implements Benchmark {
 
     @Override
     public Source origin() {
-        return new Source(Label.COMPUTED, "sheet ROOM_YEAR, Richardson extrapolation of two grids (CVODE)");
+        return new Source(Label.COMPUTED, "table benchmarks/ROOM_YEAR, Richardson extrapolation of two grids (CVODE)");
     }
 
     @Override
     public String bands() {
-        return "the sheet gives only its own error; to it are added the bands of WALL_YEAR (water 2e-3 kg/m2, T 0.02 K, 3e-3 kg"
+        return "the table gives only its own error; to it are added the bands of WALL_YEAR (water 2e-3 kg/m2, T 0.02 K, 3e-3 kg"
                 + " for each of the 80 m2) and of ROOM_BUFFER (RH 0.003)";
     }
 

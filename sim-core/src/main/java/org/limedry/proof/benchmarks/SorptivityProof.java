@@ -44,12 +44,13 @@ final class SorptivityProof implements Benchmark {
     @Override
     public Source origin() {
         return new Source(
-                Label.COMPUTED, "sheet CAPILLARY, shooting (SciPy), checked by finite volumes; own error 1e-7");
+                Label.COMPUTED,
+                "table benchmarks/CAPILLARY, shooting (SciPy), checked by finite volumes; own error 1e-7");
     }
 
     @Override
     public String bands() {
-        return "1 % on the finest grid (the sheet's)";
+        return "1 % on the finest grid (stated with the table)";
     }
 
     @Override

@@ -38,13 +38,13 @@ final class SteadyProof implements Benchmark {
     public Source origin() {
         return new Source(
                 Label.EXACT,
-                "sheet STEADY, closed forms (U value as in ISO 6946, fRsi and condensation at contacts as in ISO 13788; formulae"
+                "table benchmarks/STEADY, closed forms (U value as in ISO 6946, fRsi and condensation at contacts as in ISO 13788; formulae"
                         + " FROM MEMORY)");
     }
 
     @Override
     public String bands() {
-        return "U and fRsi 0.1 %, temperatures 0.02 K, vapour flow and condensation 1 % (the sheet's); humidity 0.005, as in"
+        return "U and fRsi 0.1 %, temperatures 0.02 K, vapour flow and condensation 1 % (stated with the table); humidity 0.005, as in"
                 + " ROOM_COATS; saturation pressures half of the printed digit";
     }
 

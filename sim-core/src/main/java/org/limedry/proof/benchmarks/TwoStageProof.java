@@ -67,12 +67,12 @@ final class TwoStageProof implements Benchmark {
     public Source origin() {
         return new Source(
                 Label.COMPUTED,
-                "sheet CAPILLARY, closed form of the constant-flux slab, then series (SciPy); own error 2e-5 kg/m2");
+                "table benchmarks/CAPILLARY, closed form of the constant-flux slab, then series (SciPy); own error 2e-5 kg/m2");
     }
 
     @Override
     public String bands() {
-        return "1 % of the water remaining, in the first stage as water and as the time it takes (the sheet's); rates 1 %";
+        return "1 % of the water remaining, in the first stage as water and as the time it takes (stated with the table); rates 1 %";
     }
 
     @Override

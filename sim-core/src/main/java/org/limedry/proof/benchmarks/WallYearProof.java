@@ -35,26 +35,26 @@ final class WallYearProof implements Benchmark {
 
     @Override
     public String setUp() {
-        return "Render, brick and three coats (days 0, 7, 28) from 1 October, hourly weather of Mullingar 2017. The sheet's"
-                + " band asks for some 240 cells; the ordinary grid has 84, half of every cell 164.";
+        return "Render, brick and three coats (days 0, 7, 28) from 1 October, hourly weather of Mullingar 2017. The"
+                + " band of the table asks for some 240 cells; the ordinary grid has 84, half of every cell 164.";
     }
 
     @Override
     public Source origin() {
         return new Source(
                 Label.COMPUTED,
-                "sheet WALL_YEAR, Richardson extrapolation of 480 and 960 cells (CVODE); own error 4.4e-5 kg/m2");
+                "table benchmarks/WALL_YEAR, Richardson extrapolation of 480 and 960 cells (CVODE); own error 4.4e-5 kg/m2");
     }
 
     @Override
     public String bands() {
-        return "water 2e-3 kg/m2 + own error, inner face 0.02 K, evaporation 3e-3 kg/m2 (the sheet's)";
+        return "water 2e-3 kg/m2 + own error, inner face 0.02 K, evaporation 3e-3 kg/m2 (stated with the table)";
     }
 
     @Override
     public Standing standing(String quantity, double gridFactor) {
         return gridFactor == ORDINARY_GRID
-                ? new Standing.KnownShort("the sheet's band asks for some 240 cells; the ordinary grid has 84")
+                ? new Standing.KnownShort("the band of the table asks for some 240 cells; the ordinary grid has 84")
                 : new Standing.Sound();
     }
 

@@ -53,12 +53,14 @@ final class WetBulbProof implements Benchmark {
 
     @Override
     public Source origin() {
-        return new Source(Label.EXACT, "sheet WETBULB_ROOM, root of the surface balance, exponentials; own error 1e-9");
+        return new Source(
+                Label.EXACT,
+                "table benchmarks/WETBULB_ROOM, root of the surface balance, exponentials; own error 1e-9");
     }
 
     @Override
     public String bands() {
-        return "T 0.05 K, rates 1 %, RH 0.003 (the sheet's); no rate: 1e-9 kg/(m2 s)";
+        return "T 0.05 K, rates 1 %, RH 0.003 (stated with the table); no rate: 1e-9 kg/(m2 s)";
     }
 
     @Override

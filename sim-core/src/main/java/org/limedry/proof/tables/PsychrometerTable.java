@@ -86,7 +86,7 @@ record PsychrometerTable(TableProof rows) implements Proof {
         Claim claim = new Claim(
                 "largest difference, " + BUREAU,
                 "%",
-                new Source(Label.PUBLISHED, TABLE + ", its note"),
+                new Source(Label.COMPUTED, TABLE + ", its note, worked out with the table"),
                 Expected.near(8.0, 0.5),
                 "\"up to 8 %\", a whole number",
                 new Standing.Sound());

@@ -73,7 +73,9 @@ final class RoomClimateClasses implements Proof {
             figures.add(figure(
                     "upper limit of humidity class " + humidityClass,
                     "Pa",
-                    new Source(Label.PUBLISHED, TABLE + " line " + row.line() + ", FROM MEMORY"),
+                    new Source(
+                            Label.COMPUTED,
+                            TABLE + " line " + row.line() + ", two columns FROM MEMORY against each other"),
                     Expected.near(pressurePa, 0.005 * pressurePa),
                     Double.parseDouble(limits[2]) * pascalPerDensity));
         }

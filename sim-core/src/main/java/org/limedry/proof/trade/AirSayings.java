@@ -54,7 +54,7 @@ final class AirSayings {
         return new Saying.Row(
                 "Mullingar 2017, month " + month + ": vapour that outdoor air can still take up",
                 "g/m3",
-                new Source(Label.PUBLISHED, "trade notes 7.4 (S23), for Cologne"),
+                new Source(Label.PUBLISHED, "a maker's page (S96), for Cologne"),
                 // A third: another place, and two digits.
                 Expected.near(grams, grams / 3.0),
                 () -> takesUpGPerM3(WeatherYear.load("mullingar-2017"), month));

@@ -24,12 +24,14 @@ final class CoatSayings {
 
     private static final Source PRACTICE = new Source(Label.PRACTICE, "common practice, no source");
     private static final Source JUDGEMENT = new Source(Label.JUDGEMENT, "no source");
-    private static final Source CONFLICTING = new Source(Label.PUBLISHED, "sources conflict: 25 and 50 %, or 100 %");
-    private static final Source DRY_THROUGH = new Source(Label.PUBLISHED, "three sources: 0.7 to 1.0 mm a day");
-    private static final Source WET_FACE = new Source(Label.COMPUTED, "materials notes E, the same transfer equations");
+    private static final Source CONFLICTING =
+            new Source(Label.PUBLISHED, "sources conflict: 25 and 50 % (S33), or 100 % (S95)");
+    private static final Source DRY_THROUGH =
+            new Source(Label.PUBLISHED, "three sources: 0.7 to 1.0 mm a day (S92, S93, S94)");
+    private static final Source WET_FACE = new Source(Label.COMPUTED, "the same transfer equations worked out apart");
     private static final Source INDEPENDENT =
             new Source(Label.COMPUTED, "an independent calculation by the same equations");
-    private static final String EARLY = "the model is early; nothing is tuned to the band";
+    private static final String EARLY = "the model is early, though the ready rule was fitted to T3 to T8";
 
     private CoatSayings() {}
 
@@ -69,7 +71,8 @@ final class CoatSayings {
 
     private static Saying suction() {
         Source brick = new Source(
-                Label.PUBLISHED, "abstract of Mater. Struct. 43 (2010) 985, joints between bricks, within a minute");
+                Label.PUBLISHED,
+                "abstract of Mater. Struct. 43 (2010) 985 (S1), joints between bricks, within a minute");
         return new Saying(
                 "T1",
                 "A fresh coat gives dry ordinary brick about half of its water.",
@@ -122,7 +125,8 @@ final class CoatSayings {
     }
 
     private static Saying hydraulic() {
-        Source source = new Source(Label.PUBLISHED, "sources conflict: 72 h at least, 3 to 5 days, 10 days");
+        Source source =
+                new Source(Label.PUBLISHED, "sources conflict: 72 h at least (S38), 3 to 5 days and 10 days (S91)");
         return new Saying(
                 "T7",
                 "Hydraulic scratch coat, mild: not before 72 h, 3 to 5 days usual.",
@@ -136,7 +140,7 @@ final class CoatSayings {
                 "Haired putty coat on lath, mild: not before 24 h, then until green hard.",
                 ready(
                         "10 mm haired putty on lath, 15 C/70 %",
-                        new Source(Label.PUBLISHED, "not before 24 h"), Expected.atLeast(1.0), PUTTY));
+                        new Source(Label.PUBLISHED, "not before 24 h (S40)"), Expected.atLeast(1.0), PUTTY));
     }
 
     private static Saying dryThrough() {

@@ -31,12 +31,13 @@ import org.limedry.units.Units;
 import org.limedry.wall.Background;
 import org.limedry.wall.LayerPlan;
 import org.limedry.wall.Side;
+import org.limedry.wall.StartWater;
 import org.limedry.wall.WallPlan;
 import org.limedry.wall.Wetness;
 
 /**
- * An invented room of a building that is wet through, in winter: 5 by 4 by 2.4 m, stone that is half full of water and
- * lath, each with one coat of 10 mm, single glass, flags on soil; weather of Mullingar 2017 from 2 November.
+ * An invented room of a building that is wet through, in winter: 5 by 4 by 2.4 m, stone with four fifths of its pores full of
+ * water and lath, each with one coat of 10 mm, single glass, flags on soil; weather of Mullingar 2017 from 2 November.
  *
  * @param door what is done with the door
  * @param plant what is brought in
@@ -56,6 +57,7 @@ record RoomBench(Door door, Kit plant) {
     private static final double START_CELSIUS = 8.0;
     private static final double SOIL_CELSIUS = 9.5;
     private static final double COAT_M = 0.010;
+    private static final StartWater WET_THROUGH = new StartWater.Saturation(0.80);
 
     /** What is done with the door. */
     enum Door {
@@ -143,7 +145,7 @@ record RoomBench(Door door, Kit plant) {
                         STONE,
                         WallPlan.Kind.LISTED,
                         28.0,
-                        layers(Background.LIME_RUBBLE_STONE, 0.5, Wetness.WET),
+                        layers(Background.LIME_RUBBLE_STONE, 0.5, WET_THROUGH),
                         new Side.Outdoors()),
                 wall(
                         "ceiling",
@@ -164,8 +166,8 @@ record RoomBench(Door door, Kit plant) {
         return new WallPlan(name, kind, areaM2, layers, outside, new Side.Room(ROOM), 0.0);
     }
 
-    private static List<LayerPlan> layers(Background background, double thicknessM, Wetness wetness) {
-        return background.layers(CATALOGUE::sheet, thicknessM, wetness, START_CELSIUS);
+    private static List<LayerPlan> layers(Background background, double thicknessM, StartWater start) {
+        return background.layers(CATALOGUE::sheet, thicknessM, start, START_CELSIUS);
     }
 
     private static List<LayerPlan> glass() {

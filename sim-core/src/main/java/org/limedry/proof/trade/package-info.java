@@ -1,4 +1,4 @@
-/** Proofs by the trade: what plasterers and makers say, each saying run as a scenario. Nothing is tuned to them. */
+/** Proofs by the trade: what plasterers and makers say, each saying run as a scenario. The ready rule was fitted to T3 to T8. */
 @NullMarked
 package org.limedry.proof.trade;
 

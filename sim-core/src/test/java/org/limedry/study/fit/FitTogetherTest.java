@@ -126,6 +126,7 @@ final class FitTogetherTest {
         assertTrue(uncorrected < 0.5, "coverage " + uncorrected);
     }
 
+    // EXACT: 80 % by construction; 200 sites tell that to 2.8 %, 3 of that allowed.
     @Test
     void fit_toReadingsThatAreWrongEachByItself_holdsTheTruthAsOftenAsItSays() {
         assertEquals(0.80, coverage(240, 0.0, FitTogetherTest::hourly), 0.08);

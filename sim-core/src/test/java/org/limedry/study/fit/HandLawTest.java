@@ -23,7 +23,7 @@ final class HandLawTest {
         assertEquals(expected, HandLaw.cost(u), 1e-9 * (1.0 + expected));
     }
 
-    /** PUBLISHED, FROM MEMORY: Abramowitz and Stegun, table 26.2, -log10 Q(x) at x = 50, 100 and 500. */
+    /** FROM MEMORY: Abramowitz and Stegun, table 26.2, -log10 Q(x) at x = 50, 100 and 500. */
     @Test
     void cost_farOnTheWrongSide_isThatOfTheTable() {
         assertEquals(2.0 * Math.log(10.0) * 544.96634, HandLaw.cost(-50.0), 1e-4);

@@ -89,6 +89,7 @@ final class ShapesTest {
         assertEquals(Optional.empty(), entry.given(length));
     }
 
+    // EXACT: the default that the key was given.
     @Test
     void entry_defaultsAreToldOnlyIfTheySaySomething() {
         Key<Double> line =
