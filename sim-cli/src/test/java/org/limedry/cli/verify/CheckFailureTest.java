@@ -1,4 +1,4 @@
-package org.limedry.cli.command;
+package org.limedry.cli.verify;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
