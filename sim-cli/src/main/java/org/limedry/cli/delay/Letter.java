@@ -186,7 +186,7 @@ record Letter(DelayStory story, Room room) {
                 ? "plan by a model; actual dates by the record, else by the model"
                 : "both sides by one model";
         return "Limits: " + basis + ", weather " + sites().distinct().collect(Collectors.joining(" against "))
-                + "; no rain on walls, sun or salts. No claim is made.";
+                + "; rain on walls, sun and salts left out. No claim is made.";
     }
 
     private String owed() {
