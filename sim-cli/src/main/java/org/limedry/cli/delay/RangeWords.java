@@ -53,13 +53,14 @@ final class RangeWords {
         return story.reckonings().areMany() ? ", " + story.totalRange().lateWords() : "";
     }
 
-    /** Returns the causes that may have been nothing, if there are any: "the wall, the doors". */
+    /** Returns the causes that may have been nothing, if there are any: "the wall (between 0 and 40 days), ...". */
     static Optional<String> maybeNothing(DelayStory story) {
         List<CauseDays> causes = story.maybeNothing();
         return causes.isEmpty()
                 ? Optional.empty()
                 : Optional.of(causes.stream()
-                        .map(cause -> cause.cause().map(RangeWords::brief).orElse("dates as recorded"))
+                        .map(cause -> cause.cause().map(RangeWords::brief).orElse("dates as recorded") + " ("
+                                + cause.range().words() + " days)")
                         .collect(Collectors.joining(", ", "", ".")));
     }
 
