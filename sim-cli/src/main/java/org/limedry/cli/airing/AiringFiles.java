@@ -2,15 +2,14 @@ package org.limedry.cli.airing;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
-import java.util.Collections;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.limedry.cli.chart.AiringChart;
 import org.limedry.cli.page.Bundle;
-import org.limedry.cli.page.CsvSheet;
+import org.limedry.cli.page.Columns;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Page;
 import org.limedry.study.airing.AiringFinding;
@@ -22,31 +21,6 @@ import org.limedry.units.Units;
 /** The answer as files. */
 public final class AiringFiles {
     private static final String NAME = "airing";
-    private static final List<String> HEADINGS = List.of(
-            "doorHours",
-            "fanM3PerHour",
-            "heatKw",
-            "holdsCelsius",
-            "shutDays",
-            "freshAirLowM3PerHour",
-            "freshAirLikelyM3PerHour",
-            "freshAirHighM3PerHour",
-            "earliestDays",
-            "likelyDays",
-            "latestDays",
-            "likelyDate",
-            "hardeningNeedM3PerHour",
-            "carbonDioxideTakenKg",
-            "lowestPpm",
-            "meanPpm",
-            "tooFast",
-            "dryButSoft",
-            "wallCelsius",
-            "outByAirLitres",
-            "condensedLitres",
-            "dehumidifierLitres",
-            "heatKwh");
-
     private final AiringAnswer answer;
     private final AiringWords words;
     private final AiringText text;
@@ -69,53 +43,50 @@ public final class AiringFiles {
         return new Bundle()
                 .page(NAME, AiringPage.of(answer, chart, foot))
                 .chart(NAME, chart)
-                .csv(NAME, files.csv())
+                .csv(NAME, files.columns().csv(files.findings()))
                 .json(NAME, files.json());
     }
 
-    private CsvSheet csv() {
-        return new CsvSheet(HEADINGS, findings().<List<?>>map(this::cells).toList());
-    }
-
-    private Stream<AiringFinding> findings() {
+    private List<AiringFinding> findings() {
         return Stream.concat(
-                answer.study().lines().stream().flatMap(line -> line.levels().stream()),
-                answer.dryDays().stream().map(AiringAnswer.DryDays::finding));
+                        answer.study().lines().stream().flatMap(line -> line.levels().stream()),
+                        answer.dryDays().stream().map(AiringAnswer.DryDays::finding))
+                .toList();
     }
 
-    private List<Object> cells(AiringFinding one) {
-        List<Object> cells = new ArrayList<>();
-        Optional<SteadyHeat> heat = one.level().heat();
-        cells.add(one.level().airing().doorHours());
-        cells.add(perHour(one.level().airing().fanM3PerS()));
-        cells.add(heat.map(SteadyHeat::watts).orElse(0.0) / Units.wattsFromKw(1.0));
-        cells.add(heat.map(SteadyHeat::holdsCelsius));
-        cells.add(one.level().shutDays().size());
-        cells.add(perHour(one.freshAir().lowM3PerS()));
-        cells.add(perHour(one.freshAir().likelyM3PerS()));
-        cells.add(perHour(one.freshAir().highM3PerS()));
-        cells.add(boxed(one.waiting().earliestDays()));
-        cells.add(boxed(one.waiting().likelyDays()));
-        cells.add(boxed(one.waiting().latestDays()));
-        cells.add(boxed(one.waiting().likelyDays()).map(words::day));
-        Collections.addAll(
-                cells,
-                perHour(one.hardening().needM3PerS()),
-                one.hardening().takenKg(),
-                one.hardening().lowestPpm(),
-                one.hardening().meanPpm(),
-                one.watch().tooFast(),
-                one.watch().dryButSoft(),
-                one.wallCelsius(),
-                one.water().outByAirKg(),
-                one.water().condensedKg(),
-                one.water().dehumidifierKg(),
-                one.heatKwh());
-        return cells;
+    private Columns<AiringFinding> columns() {
+        return Columns.<AiringFinding>of()
+                .key("doorHours", one -> one.level().airing().doorHours())
+                .key("fanM3PerHour", one -> perHour(one.level().airing().fanM3PerS()))
+                .key("heatKw", one -> kw(one.level().heat()))
+                .key("holdsCelsius", one -> one.level().heat().map(SteadyHeat::holdsCelsius))
+                .key("shutDays", one -> one.level().shutDays().size())
+                .key("freshAirLowM3PerHour", one -> perHour(one.freshAir().lowM3PerS()))
+                .key("freshAirLikelyM3PerHour", one -> perHour(one.freshAir().likelyM3PerS()))
+                .key("freshAirHighM3PerHour", one -> perHour(one.freshAir().highM3PerS()))
+                .key("earliestDays", one -> one.waiting().earliestDays())
+                .key("likelyDays", one -> one.waiting().likelyDays())
+                .key("latestDays", one -> one.waiting().latestDays())
+                .key("likelyDate", one -> likelyDate(one.waiting().likelyDays()))
+                .key("hardeningNeedM3PerHour", one -> perHour(one.hardening().needM3PerS()))
+                .key("carbonDioxideTakenKg", one -> one.hardening().takenKg())
+                .key("lowestPpm", one -> one.hardening().lowestPpm())
+                .key("meanPpm", one -> one.hardening().meanPpm())
+                .key("tooFast", one -> one.watch().tooFast())
+                .key("dryButSoft", one -> one.watch().dryButSoft())
+                .key("wallCelsius", AiringFinding::wallCelsius)
+                .key("outByAirLitres", one -> one.water().outByAirKg())
+                .key("condensedLitres", one -> one.water().condensedKg())
+                .key("dehumidifierLitres", one -> one.water().dehumidifierKg())
+                .key("heatKwh", AiringFinding::heatKwh);
     }
 
-    private static Optional<Double> boxed(OptionalDouble value) {
-        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    private Optional<LocalDate> likelyDate(OptionalDouble days) {
+        return days.isPresent() ? Optional.of(words.day(days.getAsDouble())) : Optional.empty();
+    }
+
+    private static double kw(Optional<SteadyHeat> heat) {
+        return heat.map(SteadyHeat::watts).orElse(0.0) / Units.wattsFromKw(1.0);
     }
 
     private static double perHour(double m3PerS) {
@@ -128,12 +99,12 @@ public final class AiringFiles {
         root.put("room", answer.room().name());
         root.put("withoutPlant", answer.room().bare());
         root.put("firstLaid", words.day(0.0).toString());
-        answer.by().ifPresentOrElse(day -> root.put("by", day.toString()), () -> root.putNull("by"));
+        JsonText.put(root, "by", answer.by());
         root.put("horizonDays", answer.study().horizonDays());
         root.put("answer", text.headline());
         root.put("inTime", answer.choice() instanceof AiringStudy.Choice.Do);
-        answer.told().ifPresentOrElse(told -> put(root.putObject("told"), told), () -> root.putNull("told"));
-        put(
+        JsonText.put(root, "told", answer.told().map(columns()::json));
+        JsonText.put(
                 root.putObject("asTheFileHasIt"),
                 "likelyDays",
                 answer.asTold().waiting().likelyDays());
@@ -141,59 +112,29 @@ public final class AiringFiles {
         root.put("wholeAirM3", answer.building().wholeAirM3());
         marks(root.putObject("marks"));
         JsonText.putCautions(root, AiringPage.situation(answer));
-        ArrayNode levels = root.putArray("levels");
-        findings().forEach(one -> put(levels.addObject(), one));
+        root.set("levels", columns().json(findings()));
         return root;
     }
 
     private void marks(ObjectNode marks) {
-        put(marks, "nothingBelowM3PerHour", perHour(text.nothingUntilM3PerS()));
+        JsonText.put(marks, "nothingBelowM3PerHour", perHour(text.nothingUntilM3PerS()));
         ArrayNode lines = marks.putArray("lines");
         for (AiringLine line : answer.study().lines()) {
             ObjectNode one = lines.addObject();
-            one.put("heatKw", line.heat().map(SteadyHeat::watts).orElse(0.0) / Units.wattsFromKw(1.0));
-            put(one, "worksFromM3PerHour", perHour(line.worksFromM3PerS()));
-            put(one, "tooFastFromM3PerHour", perHour(line.tooFastFromM3PerS()));
-            put(
+            one.put("heatKw", kw(line.heat()));
+            JsonText.put(one, "worksFromM3PerHour", perHour(line.worksFromM3PerS()));
+            JsonText.put(one, "tooFastFromM3PerHour", perHour(line.tooFastFromM3PerS()));
+            JsonText.put(
                     one,
                     "moreAirIsSlowerAtM3PerHour",
                     line.setback()
-                            .map(setback -> OptionalDouble.of(
-                                    perHour(setback.more().freshAir().likelyM3PerS())))
-                            .orElse(OptionalDouble.empty()));
+                            .map(setback -> perHour(setback.more().freshAir().likelyM3PerS())));
         }
         marks.put("heatMakesItWorse", answer.study().heatSetback().isPresent());
-        answer.dryDays().ifPresent(dry -> marks.put("wetDays", dry.wetDays()));
+        JsonText.put(marks, "wetDays", answer.dryDays().map(AiringAnswer.DryDays::wetDays));
     }
 
     private static OptionalDouble perHour(OptionalDouble m3PerS) {
         return m3PerS.isPresent() ? OptionalDouble.of(perHour(m3PerS.getAsDouble())) : m3PerS;
-    }
-
-    private static void put(ObjectNode node, String key, OptionalDouble value) {
-        if (value.isPresent()) {
-            node.put(key, value.getAsDouble());
-        } else {
-            node.putNull(key);
-        }
-    }
-
-    private void put(ObjectNode node, AiringFinding one) {
-        List<Object> cells = cells(one);
-        for (int i = 0; i < cells.size(); i++) {
-            Object cell = cells.get(i) instanceof Optional<?> maybe
-                    ? maybe.map(Object.class::cast).orElse("")
-                    : cells.get(i);
-            String key = HEADINGS.get(i);
-            if (cell instanceof Number number) {
-                node.put(key, number.doubleValue());
-            } else if (cell instanceof Boolean truth) {
-                node.put(key, truth);
-            } else if (cell.toString().isEmpty()) {
-                node.putNull(key);
-            } else {
-                node.put(key, cell.toString());
-            }
-        }
     }
 }

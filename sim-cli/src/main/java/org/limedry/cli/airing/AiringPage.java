@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.limedry.cli.chart.AiringChart;
 import org.limedry.cli.page.Block;
+import org.limedry.cli.page.Columns;
+import org.limedry.cli.safety.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Page;
@@ -153,26 +155,23 @@ public final class AiringPage {
     }
 
     private Table airs() {
-        List<Table.Column> columns = List.of(
-                Table.Column.words("airing"),
-                Table.Column.number("fresh air given, m\u00b3 an hour"),
-                Table.Column.number("needed to harden, m\u00b3 an hour"),
-                Table.Column.number("pace of hardening, % of open air"),
-                Table.Column.number("lowest CO\u2082, ppm"),
-                Table.Column.number("water carried out, litres"));
-        List<List<String>> rows =
-                text.mainLine().levels().stream().map(this::airs).toList();
-        return new Table(
-                "Drying air and hardening air side by side, " + AiringWords.heat(text.mainLine()), columns, rows);
-    }
-
-    private List<String> airs(AiringFinding one) {
-        return List.of(
-                words.level(one.level().airing()),
-                AiringWords.air(one.freshAir().likelyM3PerS()),
-                AiringWords.air(one.hardening().needM3PerS()),
-                text.pacePercent(one.hardening()),
-                Figures.whole(one.hardening().lowestPpm()),
-                Figures.litres(one.water().outByAirKg()));
+        return Columns.<AiringFinding>of()
+                .words("airing", one -> words.level(one.level().airing()))
+                .number(
+                        "fresh air given, m\u00b3 an hour",
+                        one -> AiringWords.air(one.freshAir().likelyM3PerS()))
+                .number(
+                        "needed to harden, m\u00b3 an hour",
+                        one -> AiringWords.air(one.hardening().needM3PerS()))
+                .number("pace of hardening, % of open air", one -> text.pacePercent(one.hardening()))
+                .number(
+                        "lowest CO\u2082, ppm",
+                        one -> Figures.whole(one.hardening().lowestPpm()))
+                .number(
+                        "water carried out, litres",
+                        one -> Figures.litres(one.water().outByAirKg()))
+                .table(
+                        "Drying air and hardening air side by side, " + AiringWords.heat(text.mainLine()),
+                        text.mainLine().levels());
     }
 }

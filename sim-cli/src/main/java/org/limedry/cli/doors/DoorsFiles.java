@@ -5,10 +5,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.limedry.cli.chart.DoorsChart;
 import org.limedry.cli.page.Bundle;
+import org.limedry.cli.page.Columns;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Page;
@@ -24,25 +24,39 @@ import org.limedry.units.Units;
 
 /** The sheet, the chart and the figures of a plan. */
 public final class DoorsFiles {
-    private static final List<String> HEADINGS = List.of(
-            "hour",
-            "room",
-            "word",
-            "reason",
-            "dryingPowerGPerM3",
-            "dryingPowerErrorGPerM3",
-            "offColdestWallGPerM3",
-            "offColdestWallErrorGPerM3",
-            "outdoorCelsius",
-            "outdoorRhPercent",
-            "outdoorVapourGPerM3",
-            "shutRoomCelsius",
-            "shutRoomRhPercent",
-            "shutRoomVapourGPerM3",
-            "coldestWallCelsius",
-            "offWallsOpenKg",
-            "offWallsShutKg",
-            "ontoWallsOpenKg");
+    private static final Columns<Row> HOURS = Columns.<Row>of()
+            .key("hour", row -> row.hour().from())
+            .key("room", Row::room)
+            .key("word", row -> name(row.word()))
+            .key("reason", row -> name(row.hour().reason()))
+            .key("dryingPowerGPerM3", row -> row.hour().ofRoom().gPerM3())
+            .key("dryingPowerErrorGPerM3", row -> row.hour().ofRoom().errorGPerM3())
+            .key("offColdestWallGPerM3", row -> row.hour().ofFace().gPerM3())
+            .key("offColdestWallErrorGPerM3", row -> row.hour().ofFace().errorGPerM3())
+            .key("outdoorCelsius", row -> row.hour().outside().celsius())
+            .key("outdoorRhPercent", row -> percent(row.hour().outside()))
+            .key("outdoorVapourGPerM3", row -> row.hour().outside().vapourGPerM3())
+            .key("shutRoomCelsius", row -> row.hour().inside().celsius())
+            .key("shutRoomRhPercent", row -> percent(row.hour().inside()))
+            .key("shutRoomVapourGPerM3", row -> row.hour().inside().vapourGPerM3())
+            .key("coldestWallCelsius", row -> row.hour().coldestFaceCelsius())
+            .key("offWallsOpenKg", row -> row.hour().driedOpenKg())
+            .key("offWallsShutKg", row -> row.hour().driedShutKg())
+            .key("ontoWallsOpenKg", row -> row.hour().ontoWallsKg());
+
+    private static final Columns<DoorBlock> BLOCKS = Columns.<DoorBlock>of()
+            .key("fromHour", block -> DayWords.clock(block.firstHour()))
+            .key("untilHour", block -> DayWords.clock(block.endHour()))
+            .key("word", block -> name(block.word()));
+
+    private static final Columns<WayResult> WAYS = Columns.<WayResult>of()
+            .key("way", way -> name(way.way()))
+            .key("outOfWallsLitres", WayResult::litres)
+            .key("lowLitres", WayResult::lowLitres)
+            .key("highLitres", WayResult::highLitres)
+            .key("ready", WayResult::ready);
+
+    private record Row(String room, DoorReason.Word word, DoorHour hour) {}
 
     private DoorsFiles() {}
 
@@ -81,39 +95,17 @@ public final class DoorsFiles {
     }
 
     private static CsvSheet csv(DoorFindings findings) {
-        List<List<?>> rows = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
         for (DoorDay day : findings.days()) {
             for (DoorBlock block : day.blocks()) {
                 day.hours()
                         .subList(block.firstHour(), block.endHour())
-                        .forEach(hour -> rows.add(row(findings.room(), block.word(), hour)));
+                        .forEach(hour -> rows.add(new Row(findings.room(), block.word(), hour)));
             }
             DoorReason.Word word = day.openAtNight() ? DoorReason.Word.OPEN : DoorReason.Word.SHUT;
-            day.night().forEach(hour -> rows.add(row(findings.room(), word, hour)));
+            day.night().forEach(hour -> rows.add(new Row(findings.room(), word, hour)));
         }
-        return new CsvSheet(HEADINGS, rows);
-    }
-
-    private static List<?> row(String room, DoorReason.Word word, DoorHour hour) {
-        return List.of(
-                hour.from(),
-                room,
-                name(word),
-                name(hour.reason()),
-                hour.ofRoom().gPerM3(),
-                hour.ofRoom().errorGPerM3(),
-                hour.ofFace().gPerM3(),
-                hour.ofFace().errorGPerM3(),
-                hour.outside().celsius(),
-                percent(hour.outside()),
-                hour.outside().vapourGPerM3(),
-                hour.inside().celsius(),
-                percent(hour.inside()),
-                hour.inside().vapourGPerM3(),
-                hour.coldestFaceCelsius(),
-                hour.driedOpenKg(),
-                hour.driedShutKg(),
-                hour.ontoWallsKg());
+        return HOURS.csv(rows);
     }
 
     private static double percent(AirReading air) {
@@ -143,31 +135,16 @@ public final class DoorsFiles {
                         days.addObject(),
                         findings.days().get(i),
                         findings.nights().get(i)));
-        findings.waits().ifPresent(coat -> root.put("coatThatWaits", coat));
-        ArrayNode ways = root.putArray("ways");
-        findings.ways().values().forEach(way -> way(ways.addObject(), way));
+        JsonText.put(root, "coatThatWaits", findings.waits());
+        root.set("ways", WAYS.json(List.copyOf(findings.ways().values())));
         return root;
     }
 
     private static void day(ObjectNode node, DoorDay day, DoorNight night) {
         node.put("date", day.date().toString());
-        ArrayNode blocks = node.putArray("blocks");
-        day.blocks()
-                .forEach(block -> blocks.addObject()
-                        .put("fromHour", DayWords.clock(block.firstHour()))
-                        .put("untilHour", DayWords.clock(block.endHour()))
-                        .put("word", name(block.word())));
+        node.set("blocks", BLOCKS.json(day.blocks()));
         node.put("night", DayWords.night(night));
         node.put("why", new DayWords(day).why());
         node.put("ontoWallsLitresIfOpen", day.ontoWallsKg());
-    }
-
-    private static void way(ObjectNode node, WayResult way) {
-        node.put("way", name(way.way()));
-        node.put("outOfWallsLitres", way.litres());
-        Optional<Double> low = way.lowLitres();
-        low.ifPresent(litres -> node.put("lowLitres", litres));
-        way.highLitres().ifPresent(litres -> node.put("highLitres", litres));
-        node.put("ready", way.ready().map(Object::toString).orElse(null));
     }
 }

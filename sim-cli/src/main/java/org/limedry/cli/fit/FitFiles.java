@@ -13,6 +13,7 @@ import org.limedry.cli.chart.Timeline;
 import org.limedry.cli.issue.IssueWords;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
+import org.limedry.cli.page.Columns;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
@@ -162,25 +163,17 @@ public final class FitFiles {
     }
 
     private Table coats(IssueWords issue) {
-        List<List<String>> rows = new ArrayList<>();
-        for (int coat = 0; coat < findings.scenario().coats().size(); coat++) {
-            FittedFile.CoatDates now = issue.now(coat);
-            rows.add(List.of(
-                    Names.capital(issue.name(coat)),
-                    dated(now.earliest()),
-                    dated(now.likely()),
-                    dated(now.latest()),
-                    dated(issue.before(coat).likely())));
-        }
-        return new Table(
-                "Every coat: one chance in five before the first date, one in five after the last",
-                List.of(
-                        Table.Column.words("Coat"),
-                        Table.Column.words("Earliest"),
-                        Table.Column.words("Likely"),
-                        Table.Column.words("Latest"),
-                        Table.Column.words("Likely before")),
-                rows);
+        return Columns.<Integer>of()
+                .words("Coat", coat -> Names.capital(issue.name(coat)))
+                .words("Earliest", coat -> dated(issue.now(coat).earliest()))
+                .words("Likely", coat -> dated(issue.now(coat).likely()))
+                .words("Latest", coat -> dated(issue.now(coat).latest()))
+                .words("Likely before", coat -> dated(issue.before(coat).likely()))
+                .table(
+                        "Every coat: one chance in five before the first date, one in five after the last",
+                        IntStream.range(0, findings.scenario().coats().size())
+                                .boxed()
+                                .toList());
     }
 
     private String dated(Optional<Instant> date) {
@@ -191,64 +184,54 @@ public final class FitFiles {
     private Table unknowns() {
         FitResult fit = findings.fit();
         List<Uncertain> untold = fit.untold();
-        List<List<String>> rows = IntStream.range(0, fit.unknowns().size())
-                .filter(i -> !untold.contains(fit.unknowns().get(i)))
-                .boxed()
-                .sorted(Comparator.comparing(fit.fitted()::spread))
-                .map(i -> row(fit.unknowns().get(i), fit.fitted().spread(i)))
-                .toList();
-        return new Table(
-                "What nobody could know: our range before, and where 4 chances in 5 lie now",
-                List.of(
-                        Table.Column.words("Unknown"),
-                        Table.Column.words("Before"),
-                        Table.Column.words("Now"),
-                        Table.Column.number("Spread taken off")),
-                rows);
+        return Columns.<Integer>of()
+                .words("Unknown", i -> Names.capital(fit.unknowns().get(i).words()))
+                .words("Before", i -> before(fit.unknowns().get(i)))
+                .words("Now", i -> now(fit.unknowns().get(i)))
+                .number("Spread taken off", i -> takenOff(fit.fitted().spread(i)))
+                .table(
+                        "What nobody could know: our range before, and where 4 chances in 5 lie now",
+                        IntStream.range(0, fit.unknowns().size())
+                                .filter(i -> !untold.contains(fit.unknowns().get(i)))
+                                .boxed()
+                                .sorted(Comparator.comparing(fit.fitted()::spread))
+                                .toList());
     }
 
-    private List<String> row(Uncertain unknown, double spread) {
-        return List.of(
-                Names.capital(unknown.words()),
-                FitAnswer.before(unknown) + " " + unknown.unit(),
-                FitAnswer.range(findings.now(unknown), unknown),
-                Figures.whole(Units.percentFromFraction(1.0 - spread)) + " %");
+    private static String before(Uncertain unknown) {
+        return FitAnswer.before(unknown) + " " + unknown.unit();
+    }
+
+    private String now(Uncertain unknown) {
+        return FitAnswer.range(findings.now(unknown), unknown);
+    }
+
+    private static String takenOff(double spread) {
+        return Figures.whole(Units.percentFromFraction(1.0 - spread)) + " %";
     }
 
     private Table channels() {
-        List<List<String>> rows = findings.fit().channels().stream()
-                .map(channel -> List.of(
-                        Names.capital(channel.name()),
-                        Figures.whole(channel.readings()),
-                        Figures.oneDecimal(channel.before()),
-                        Figures.oneDecimal(channel.after())))
-                .toList();
-        return new Table(
-                "How well the run meets the readings, in usual errors of one reading; above "
-                        + Figures.oneDecimal(FitResult.BAD_SIGMA) + " no date is drawn",
-                List.of(
-                        Table.Column.words("Readings"),
-                        Table.Column.number("How many"),
-                        Table.Column.number("Before"),
-                        Table.Column.number("After")),
-                rows);
+        return Columns.<FitResult.Channel>of()
+                .words("Readings", channel -> Names.capital(channel.name()))
+                .number("How many", channel -> Figures.whole(channel.readings()))
+                .number("Before", channel -> Figures.oneDecimal(channel.before()))
+                .number("After", channel -> Figures.oneDecimal(channel.after()))
+                .table(
+                        "How well the run meets the readings, in usual errors of one reading; above "
+                                + Figures.oneDecimal(FitResult.BAD_SIGMA) + " no date is drawn",
+                        findings.fit().channels());
     }
 
     private CsvSheet sheet() {
-        List<List<?>> rows = new ArrayList<>();
-        for (Residual residual : findings.fit().residuals()) {
-            rows.add(List.of(
-                    residual.reading().channel(),
-                    residual.reading().at(),
-                    FitStrips.unit(residual.reading()),
-                    residual.measured(),
-                    residual.offset(),
-                    residual.before(),
-                    residual.after(),
-                    residual.sigma()));
-        }
-        return new CsvSheet(
-                List.of("readings", "timeUtc", "unit", "measured", "offset", "runBefore", "runAfter", "usualError"),
-                rows);
+        return Columns.<Residual>of()
+                .key("readings", residual -> residual.reading().channel())
+                .key("timeUtc", residual -> residual.reading().at())
+                .key("unit", residual -> FitStrips.unit(residual.reading()))
+                .key("measured", Residual::measured)
+                .key("offset", Residual::offset)
+                .key("runBefore", Residual::before)
+                .key("runAfter", Residual::after)
+                .key("usualError", Residual::sigma)
+                .csv(findings.fit().residuals());
     }
 }

@@ -3,11 +3,11 @@ package org.limedry.cli.handover;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.limedry.cli.page.Bundle;
+import org.limedry.cli.page.Columns;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Page;
@@ -16,6 +16,33 @@ import org.limedry.study.care.CareRecord.Kind;
 
 /** The files of {@code handover}. */
 public final class HandoverFiles {
+    private static final Columns<Step> LADDER = Columns.<Step>of()
+            .key("room", step -> step.ladder().room())
+            .key("lastCoatReady", step -> step.ladder().readyDay());
+
+    private static final Columns<Step> STEPS = Columns.<Step>of()
+            .key("finish", step -> step.finish().words())
+            .key("from", step -> step.span().map(RoomLadder.Span::from))
+            .key("until", step -> step.span().map(RoomLadder.Span::until))
+            .key("putOffByWetWall", step -> step.ladder().isPutOff(step.finish()))
+            .key("onlyIfWallDry", step -> step.ladder().isOnCondition(step.finish()))
+            .key("restsOn", step -> step.finish().restsOn());
+
+    private static final Columns<RoomSpell> SPELLS = Columns.<RoomSpell>of()
+            .key("room", RoomSpell::room)
+            .key("what", row -> key(row.spell().kind()))
+            .key("fromUtc", row -> row.spell().from())
+            .key("untilUtc", row -> row.spell().until())
+            .key("worst", row -> row.spell().worst().value())
+            .key("worstAtUtc", row -> row.spell().worst().at())
+            .key("heaterRan", row -> row.spell().heated());
+
+    private record Step(RoomLadder ladder, Finish finish) {
+        Optional<RoomLadder.Span> span() {
+            return ladder.span(finish);
+        }
+    }
+
     private HandoverFiles() {}
 
     /**
@@ -33,50 +60,21 @@ public final class HandoverFiles {
                 .json("handover", json(handover));
     }
 
+    private static List<Step> steps(RoomLadder ladder) {
+        return Stream.of(Finish.values())
+                .map(finish -> new Step(ladder, finish))
+                .toList();
+    }
+
     private static CsvSheet ladders(Handover handover) {
-        List<List<?>> rows = new ArrayList<>();
-        for (RoomLadder ladder : handover.ladders()) {
-            for (Finish finish : Finish.values()) {
-                Optional<RoomLadder.Span> span = ladder.span(finish);
-                rows.add(List.of(
-                        ladder.room(),
-                        ladder.readyDay(),
-                        finish.words(),
-                        span.map(RoomLadder.Span::from),
-                        span.map(RoomLadder.Span::until),
-                        ladder.isPutOff(finish),
-                        ladder.isOnCondition(finish),
-                        finish.restsOn()));
-            }
-        }
-        return new CsvSheet(
-                List.of(
-                        "room",
-                        "lastCoatReady",
-                        "finish",
-                        "from",
-                        "until",
-                        "putOffByWetWall",
-                        "onlyIfWallDry",
-                        "restsOn"),
-                rows);
+        return LADDER.and(STEPS)
+                .csv(handover.ladders().stream()
+                        .flatMap(ladder -> steps(ladder).stream())
+                        .toList());
     }
 
     private static CsvSheet exceptions(Handover handover) {
-        List<List<?>> rows = new ArrayList<>();
-        for (CareRecord.Room room : handover.care().rooms()) {
-            for (CareRecord.Spell spell : room.spells()) {
-                rows.add(List.of(
-                        room.room(),
-                        key(spell.kind()),
-                        spell.from(),
-                        spell.until(),
-                        spell.worst().value(),
-                        spell.worst().at(),
-                        spell.heated()));
-            }
-        }
-        return new CsvSheet(List.of("room", "what", "fromUtc", "untilUtc", "worst", "worstAtUtc", "heaterRan"), rows);
+        return SPELLS.csv(RoomSpell.of(handover.care()));
     }
 
     private static String key(Kind kind) {
@@ -106,23 +104,9 @@ public final class HandoverFiles {
 
     private static void addLadder(ObjectNode node, RoomLadder ladder) {
         node.put("room", ladder.room());
-        node.put("lastCoatReady", text(ladder.readyDay()));
+        JsonText.put(node, "lastCoatReady", ladder.readyDay());
         node.put("walls", ladder.wetness().words());
-        ArrayNode finishes = node.putArray("finishes");
-        for (Finish finish : Finish.values()) {
-            Optional<RoomLadder.Span> span = ladder.span(finish);
-            finishes.addObject()
-                    .put("finish", finish.words())
-                    .put("from", text(span.map(RoomLadder.Span::from)))
-                    .put("until", text(span.map(RoomLadder.Span::until)))
-                    .put("putOffByWetWall", ladder.isPutOff(finish))
-                    .put("onlyIfWallDry", ladder.isOnCondition(finish))
-                    .put("restsOn", finish.restsOn());
-        }
-    }
-
-    private static String text(Optional<LocalDate> date) {
-        return date.map(LocalDate::toString).orElse("");
+        node.set("finishes", STEPS.json(steps(ladder)));
     }
 
     private static void addRoom(ObjectNode node, CareRecord.Room room) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.limedry.cli.page.Block;
+import org.limedry.cli.page.Columns;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Page;
@@ -55,14 +56,10 @@ final class HandoverPages {
     }
 
     private static Table ladder(Handover handover, RoomLadder ladder) {
-        List<List<String>> rows = Arrays.stream(Finish.values())
-                .map(finish ->
-                        List.of(finish.words(), Names.capital(AftercareText.when(ladder, finish, handover.lastDay()))))
-                .toList();
-        return new Table(
-                AftercareText.room(ladder, handover.lastDay()),
-                List.of(Table.Column.words("Finish"), Table.Column.words("When")),
-                rows);
+        return Columns.<Finish>of()
+                .words("Finish", Finish::words)
+                .words("When", finish -> Names.capital(AftercareText.when(ladder, finish, handover.lastDay())))
+                .table(AftercareText.room(ladder, handover.lastDay()), List.of(Finish.values()));
     }
 
     static Page care(Handover handover, Page.Foot foot) {
@@ -88,47 +85,32 @@ final class HandoverPages {
 
     private static Table held(Handover handover) {
         Days days = handover.days();
-        List<List<String>> rows = handover.care().rooms().stream()
-                .map(room -> List.of(
-                        Names.capital(room.room()),
-                        CareText.dated(Kind.WARMED, room.fastest(), days),
-                        CareText.dated(Kind.DRY, Optional.of(room.driest()), days),
-                        CareText.dated(Kind.COLD, Optional.of(room.coldest()), days)))
-                .toList();
-        return new Table(
-                "What was held in each room",
-                List.of(
-                        Table.Column.words("Room"),
-                        Table.Column.words("Fastest warming in 24 hours"),
-                        Table.Column.words("Driest air"),
-                        Table.Column.words("Coldest air")),
-                rows);
+        return Columns.<CareRecord.Room>of()
+                .words("Room", room -> Names.capital(room.room()))
+                .words("Fastest warming in 24 hours", room -> CareText.dated(Kind.WARMED, room.fastest(), days))
+                .words("Driest air", room -> CareText.dated(Kind.DRY, Optional.of(room.driest()), days))
+                .words("Coldest air", room -> CareText.dated(Kind.COLD, Optional.of(room.coldest()), days))
+                .table("What was held in each room", handover.care().rooms());
     }
 
     private static Table exceptions(Handover handover) {
-        List<List<String>> all = new ArrayList<>();
-        for (CareRecord.Room room : handover.care().rooms()) {
-            for (CareRecord.Spell spell : room.spells()) {
-                all.add(List.of(
-                        CareText.when(spell, handover.days()),
-                        Names.capital(room.room()),
-                        CareText.passed(spell.kind(), handover.care().limits()),
-                        CareText.figure(spell.kind(), spell.worst().value()),
-                        spell.heated() ? "yes" : "no"));
-            }
-        }
+        List<RoomSpell> all = RoomSpell.of(handover.care());
         String caption = all.size() > MOST_EXCEPTIONS
                 ? "Exceptions, the first " + MOST_EXCEPTIONS + " of " + all.size() + "; all are in care.csv"
                 : "Exceptions";
-        return new Table(
-                caption,
-                List.of(
-                        Table.Column.words("When"),
-                        Table.Column.words("Room"),
-                        Table.Column.words("What"),
-                        Table.Column.words("Worst"),
-                        Table.Column.words("Heater ran")),
-                all.stream().limit(MOST_EXCEPTIONS).toList());
+        return Columns.<RoomSpell>of()
+                .words("When", one -> CareText.when(one.spell(), handover.days()))
+                .words("Room", one -> Names.capital(one.room()))
+                .words(
+                        "What",
+                        one -> CareText.passed(
+                                one.spell().kind(), handover.care().limits()))
+                .words(
+                        "Worst",
+                        one -> CareText.figure(
+                                one.spell().kind(), one.spell().worst().value()))
+                .words("Heater ran", one -> one.spell().heated() ? "yes" : "no")
+                .table(caption, all.stream().limit(MOST_EXCEPTIONS).toList());
     }
 
     private static Page.Head head(Handover handover, String kind, String headline) {

@@ -1,10 +1,9 @@
 package org.limedry.cli.job;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.limedry.cli.page.Ascii;
+import org.limedry.cli.page.Columns;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
@@ -26,6 +26,37 @@ import org.limedry.units.Units;
 public final class CoatRows {
     private static final int NAME_COLUMNS = 33;
     private static final int DATE_COLUMNS = 10;
+
+    private static final Columns<Row> START =
+            Columns.<Row>of().key("start", row -> row.job().start());
+
+    private static final Columns<Row> FILE = Columns.<Row>of()
+            .key("wall", row -> row.result().wall())
+            .key("coat", row -> row.result().number())
+            .key("gang", row -> row.result().work().map(Outcome.Work::gang))
+            .key("workDays", row -> row.result().work().map(Outcome.Work::days))
+            .key("couldBegin", row -> row.day(row.result().work().map(Outcome.Work::offered)))
+            .key("begun", row -> row.day(row.result().work().map(Outcome.Work::begun)))
+            .key("laid", row -> row.day(row.result().laid()))
+            .key("readyEarliest", row -> row.inRange(ReadyRange::earliest))
+            .key("readyLikely", row -> row.day(row.result().ready()))
+            .key("readyLatest", row -> row.inRange(ReadyRange::latest))
+            .key("waitingDays", row -> waitingDays(row.result()))
+            .key("waitedForGangDays", row -> waitedForGangDays(row.result()));
+
+    private record Row(Job job, int coat) {
+        Outcome.CoatResult result() {
+            return job.coat(coat);
+        }
+
+        Optional<LocalDate> day(Optional<Instant> at) {
+            return at.map(job::date);
+        }
+
+        Optional<LocalDate> inRange(Function<ReadyRange, Optional<Instant>> end) {
+            return day(job.range(coat).flatMap(end));
+        }
+    }
 
     private CoatRows() {}
 
@@ -82,45 +113,47 @@ public final class CoatRows {
         return OptionalInt.of((int) Math.round(Units.daysFromSeconds(seconds)));
     }
 
+    private static List<Row> rows(Job job) {
+        return IntStream.range(0, job.coats())
+                .mapToObj(coat -> new Row(job, coat))
+                .toList();
+    }
+
     /** Returns the table for the page; who lays what is told where there is more than one gang. */
     public static Table table(Job job, String caption) {
-        List<Table.Column> columns = new ArrayList<>();
-        columns.add(Table.Column.words("Coat"));
+        Columns<Row> columns = Columns.<Row>of().words("Coat", row -> job.name(row.coat()));
         if (isByTurns(job)) {
-            columns.add(Table.Column.words("Gang"));
+            columns = columns.words(
+                    "Gang", row -> row.result().work().map(Outcome.Work::gang).orElse("none yet"));
         }
-        columns.add(Table.Column.number("Work, days"));
-        columns.add(Table.Column.words("Laid"));
         boolean ranged = !job.result().coats().isEmpty();
-        columns.add(Table.Column.words(ranged ? "Ready: early \u2013 likely \u2013 late" : "Ready, likely"));
-        columns.add(Table.Column.number("Waiting, days"));
-        return new Table(
-                caption,
-                columns,
-                IntStream.range(0, job.coats()).mapToObj(coat -> row(job, coat)).toList());
+        return columns.number("Work, days", CoatRows::work)
+                .words("Laid", row -> cell(job, row.result().laid()))
+                .words(ranged ? "Ready: early \u2013 likely \u2013 late" : "Ready, likely", CoatRows::ready)
+                .number("Waiting, days", CoatRows::waiting)
+                .table(caption, rows(job));
+    }
+
+    private static String work(Row row) {
+        return row.result().work().map(work -> Figures.oneDecimal(work.days())).orElse("not begun");
+    }
+
+    private static String ready(Row row) {
+        return row.job()
+                .range(row.coat())
+                .map(range -> Stream.of(range.earliest(), range.likely(), range.latest())
+                        .map(at -> cell(row.job(), at))
+                        .collect(Collectors.joining(" \u2013 ")))
+                .orElseGet(() -> cell(row.job(), row.result().ready()));
+    }
+
+    private static String waiting(Row row) {
+        OptionalInt days = waitingDays(row.result());
+        return days.isPresent() ? Figures.whole(days.getAsInt()) : "still waiting";
     }
 
     private static boolean isByTurns(Job job) {
         return job.site().gangs().size() > 1;
-    }
-
-    private static List<String> row(Job job, int coat) {
-        Outcome.CoatResult found = job.coat(coat);
-        List<String> row = new ArrayList<>();
-        row.add(job.name(coat));
-        if (isByTurns(job)) {
-            row.add(found.work().map(Outcome.Work::gang).orElse("none yet"));
-        }
-        row.add(found.work().map(work -> Figures.oneDecimal(work.days())).orElse("not begun"));
-        row.add(cell(job, found.laid()));
-        row.add(job.range(coat)
-                .map(range -> Stream.of(range.earliest(), range.likely(), range.latest())
-                        .map(at -> cell(job, at))
-                        .collect(Collectors.joining(" \u2013 ")))
-                .orElseGet(() -> cell(job, found.ready())));
-        OptionalInt waiting = waitingDays(found);
-        row.add(waiting.isPresent() ? Figures.whole(waiting.getAsInt()) : "still waiting");
-        return row;
     }
 
     /** Day and month stay on one line. */
@@ -132,73 +165,12 @@ public final class CoatRows {
 
     /** Returns the sheet of several jobs. */
     public static CsvSheet sheet(List<Job> jobs) {
-        List<List<?>> rows = new ArrayList<>();
-        for (Job job : jobs) {
-            for (int coat = 0; coat < job.coats(); coat++) {
-                rows.add(cells(job, coat));
-            }
-        }
-        return new CsvSheet(
-                List.of(
-                        "start",
-                        "wall",
-                        "coat",
-                        "gang",
-                        "workDays",
-                        "couldBegin",
-                        "begun",
-                        "laid",
-                        "readyEarliest",
-                        "readyLikely",
-                        "readyLatest",
-                        "waitingDays",
-                        "waitedForGangDays"),
-                rows);
+        return START.and(FILE)
+                .csv(jobs.stream().flatMap(job -> rows(job).stream()).toList());
     }
 
-    private static List<?> cells(Job job, int coat) {
-        Outcome.CoatResult found = job.coat(coat);
-        Optional<ReadyRange> range = job.range(coat);
-        Function<Optional<Instant>, Optional<String>> day =
-                at -> at.map(known -> job.date(known).toString());
-        return List.of(
-                job.start().toString(),
-                found.wall(),
-                found.number(),
-                found.work().map(Outcome.Work::gang),
-                found.work().map(Outcome.Work::days),
-                day.apply(found.work().map(Outcome.Work::offered)),
-                day.apply(found.work().map(Outcome.Work::begun)),
-                day.apply(found.laid()),
-                day.apply(range.flatMap(ReadyRange::earliest)),
-                day.apply(found.ready()),
-                day.apply(range.flatMap(ReadyRange::latest)),
-                boxed(waitingDays(found)),
-                boxed(waitedForGangDays(found)));
-    }
-
-    private static Optional<Integer> boxed(OptionalInt value) {
-        return value.isPresent() ? Optional.of(value.getAsInt()) : Optional.empty();
-    }
-
-    /** Returns the coats for a JSON file: a date past the runs is null. */
+    /** Returns the coats for a JSON file. */
     public static ArrayNode json(Job job) {
-        ArrayNode coats = JsonNodeFactory.instance.arrayNode();
-        for (int coat = 0; coat < job.coats(); coat++) {
-            Outcome.CoatResult found = job.coat(coat);
-            ObjectNode node = coats.addObject().put("wall", found.wall()).put("coat", found.number());
-            found.work().ifPresent(work -> node.put("gang", work.gang()).put("workDays", work.days()));
-            put(node, "begun", job, found.work().map(Outcome.Work::begun));
-            put(node, "laid", job, found.laid());
-            ObjectNode ready = node.putObject("ready");
-            job.range(coat).ifPresent(range -> put(ready, "earliest", job, range.earliest()));
-            put(ready, "likely", job, found.ready());
-            job.range(coat).ifPresent(range -> put(ready, "latest", job, range.latest()));
-        }
-        return coats;
-    }
-
-    private static void put(ObjectNode node, String key, Job job, Optional<Instant> at) {
-        at.ifPresentOrElse(known -> node.put(key, job.date(known).toString()), () -> node.putNull(key));
+        return FILE.json(rows(job));
     }
 }

@@ -7,20 +7,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.limedry.cli.chart.ChancesChart;
 import org.limedry.cli.chart.RankChart;
 import org.limedry.cli.chart.Ready;
 import org.limedry.cli.chart.Timeline;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
+import org.limedry.cli.page.Columns;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Page;
-import org.limedry.cli.page.Table;
-import org.limedry.reference.Estimate;
 import org.limedry.study.EnsembleResult;
 import org.limedry.study.Uncertain;
 import org.limedry.study.odds.Odds;
@@ -107,9 +107,12 @@ public final class OddsFiles {
         blocks.add(Block.words(OddsAnswer.weather(findings, coat)));
         blocks.add(Block.words(OddsAnswer.trust(findings, odds)));
         blocks.add(new Block.Cautions(OddsAnswer.situation(findings)));
-        blocks.add(new Block.Figures(coatTable()));
+        blocks.add(new Block.Figures(coatColumns()
+                .table(
+                        "Every coat: one run in five is earlier than the first date, one in five later than the last",
+                        everyCoat())));
         if (!odds.influences().isEmpty()) {
-            blocks.add(new Block.Figures(unknownTable()));
+            blocks.add(new Block.Figures(influences().table("Every unknown that was varied", odds.influences())));
         }
         Page.Head head = new Page.Head(
                 findings.site().name(),
@@ -157,47 +160,55 @@ public final class OddsFiles {
                         .toList()));
     }
 
-    private Table coatTable() {
-        List<List<String>> rows = new ArrayList<>();
-        for (int other = 0; other < findings.scenario().coats().size(); other++) {
-            Odds its = findings.odds(other);
-            rows.add(List.of(
-                    Names.capital(findings.name(other)),
-                    dated(its.oneInFive()),
-                    dated(its.median()),
-                    dated(its.fourInFive()),
-                    its.notReady() + " of " + its.members().size()));
-        }
-        return new Table(
-                "Every coat: one run in five is earlier than the first date, one in five later than the last",
-                List.of(
-                        Table.Column.words("Coat"),
-                        Table.Column.words("1 in 5"),
-                        Table.Column.words("Middle"),
-                        Table.Column.words("4 in 5"),
-                        Table.Column.number("Runs not ready")),
-                rows);
+    private Columns<Odds> coats() {
+        return Columns.<Odds>of()
+                .words("1 in 5", its -> dated(its.oneInFive()))
+                .words("Middle", its -> dated(its.median()))
+                .words("4 in 5", its -> dated(its.fourInFive()))
+                .number(
+                        "Runs not ready",
+                        its -> its.notReady() + " of " + its.members().size())
+                .key("oneInFive", its -> its.oneInFive().map(days::date))
+                .key("median", its -> its.median().map(days::date))
+                .key("fourInFive", its -> its.fourInFive().map(days::date))
+                .key("runsNotReady", Odds::notReady);
     }
 
-    private Table unknownTable() {
-        List<List<String>> rows = odds.influences().stream()
-                .map(one -> List.of(
-                        Names.capital(one.unknown().words()),
-                        OddsAnswer.range(findings.range(one.unknown()), one.unknown()),
-                        Figures.oneDecimal(one.daysOff()),
-                        Figures.whole(100.0 * one.share()) + " %",
-                        OddsAnswer.direction(one)))
-                .toList();
-        return new Table(
-                "Every unknown that was varied",
-                List.of(
-                        Table.Column.words("Unknown"),
-                        Table.Column.words("Range"),
-                        Table.Column.number("Days a measurement takes off"),
-                        Table.Column.number("Share of the spread"),
-                        Table.Column.words("Which way")),
-                rows);
+    private Columns<Integer> coatColumns() {
+        return Columns.<Integer>of()
+                .words("Coat", other -> Names.capital(findings.name(other)))
+                .key("coat", findings::name)
+                .and(coats().through(findings::odds))
+                .key("likely", other -> findings.likely(other).map(days::date))
+                .key("widthDays", findings::widthDays)
+                .key("weatherAloneWidthDays", findings::weatherWidthDays)
+                .key("shareExplained", other -> findings.odds(other).explained());
     }
+
+    private List<Integer> everyCoat() {
+        return IntStream.range(0, findings.scenario().coats().size()).boxed().toList();
+    }
+
+    private Columns<Odds.Influence> influences() {
+        return Columns.<Odds.Influence>of()
+                .words("Unknown", one -> Names.capital(one.unknown().words()))
+                .words("Range", one -> OddsAnswer.range(findings.range(one.unknown()), one.unknown()))
+                .number("Days a measurement takes off", one -> Figures.oneDecimal(one.daysOff()))
+                .number("Share of the spread", one -> Figures.whole(100.0 * one.share()) + " %")
+                .words("Which way", OddsAnswer::direction)
+                .key("key", one -> one.unknown().key())
+                .key("unknown", one -> one.unknown().words())
+                .key("unit", one -> unit(one.unknown()))
+                .key("low", one -> findings.range(one.unknown()).low())
+                .key("likely", one -> findings.range(one.unknown()).likely())
+                .key("high", one -> findings.range(one.unknown()).high())
+                .key("daysOff", Odds.Influence::daysOff)
+                .key("shareOfVariance", Odds.Influence::share)
+                .key("laterWhenHigh", Odds.Influence::laterWhenHigh);
+    }
+
+    /** An influence on a coat. */
+    private record OnCoat(int coat, Odds.Influence influence) {}
 
     private String dated(Optional<Instant> date) {
         return date.map(days::date).map(days::table).orElse("after the run");
@@ -228,36 +239,13 @@ public final class OddsFiles {
     }
 
     private CsvSheet unknowns() {
-        List<List<?>> rows = new ArrayList<>();
-        for (int other = 0; other < findings.scenario().coats().size(); other++) {
-            for (Odds.Influence one : findings.odds(other).influences()) {
-                Estimate range = findings.range(one.unknown());
-                rows.add(List.of(
-                        findings.name(other),
-                        one.unknown().key(),
-                        one.unknown().words(),
-                        unit(one.unknown()),
-                        range.low(),
-                        range.likely(),
-                        range.high(),
-                        one.daysOff(),
-                        one.share(),
-                        one.laterWhenHigh()));
-            }
-        }
-        return new CsvSheet(
-                List.of(
-                        "coat",
-                        "key",
-                        "unknown",
-                        "unit",
-                        "low",
-                        "likely",
-                        "high",
-                        "daysOff",
-                        "shareOfVariance",
-                        "laterWhenHigh"),
-                rows);
+        List<OnCoat> all = everyCoat().stream()
+                .flatMap(other -> findings.odds(other).influences().stream().map(one -> new OnCoat(other, one)))
+                .toList();
+        return Columns.<OnCoat>of()
+                .key("coat", one -> findings.name(one.coat()))
+                .and(influences().through(OnCoat::influence))
+                .csv(all);
     }
 
     private ObjectNode json() {
@@ -268,35 +256,18 @@ public final class OddsFiles {
         root.put("weather", findings.weather());
         JsonText.putCautions(root, OddsAnswer.situation(findings));
         ArrayNode coats = root.putArray("coats");
-        for (int other = 0; other < findings.scenario().coats().size(); other++) {
-            addCoat(coats.addObject(), other);
+        for (int other : everyCoat()) {
+            ObjectNode node = coatColumns().json(other);
+            node.set(
+                    "unknowns", influences().json(mostFirst(findings.odds(other).influences())));
+            coats.add(node);
         }
         return root;
     }
 
-    private void addCoat(ObjectNode node, int other) {
-        Odds its = findings.odds(other);
-        node.put("coat", findings.name(other));
-        put(node, "oneInFive", its.oneInFive());
-        put(node, "median", its.median());
-        put(node, "fourInFive", its.fourInFive());
-        put(node, "likely", findings.likely(other));
-        node.put("runsNotReady", its.notReady());
-        node.put("widthDays", findings.widthDays(other));
-        findings.weatherWidthDays(other).ifPresent(width -> node.put("weatherAloneWidthDays", width));
-        node.put("shareExplained", its.explained());
-        ArrayNode influences = node.putArray("unknowns");
-        its.influences().stream()
+    private static List<Odds.Influence> mostFirst(List<Odds.Influence> all) {
+        return all.stream()
                 .sorted(Comparator.comparingDouble(Odds.Influence::daysOff).reversed())
-                .forEach(one -> influences
-                        .addObject()
-                        .put("key", one.unknown().key())
-                        .put("daysOff", one.daysOff())
-                        .put("shareOfVariance", one.share())
-                        .put("laterWhenHigh", one.laterWhenHigh()));
-    }
-
-    private void put(ObjectNode node, String key, Optional<Instant> date) {
-        node.put(key, date.map(days::date).map(Object::toString).orElse(null));
+                .toList();
     }
 }

@@ -1,19 +1,16 @@
 package org.limedry.cli.options;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.limedry.cli.chart.SavedChart;
 import org.limedry.cli.options.OptionsFindings.Row;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
-import org.limedry.cli.page.CsvSheet;
+import org.limedry.cli.page.Columns;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Page;
-import org.limedry.cli.page.Table;
 
 /** The files of {@code options}. */
 public final class OptionsFiles {
@@ -34,7 +31,7 @@ public final class OptionsFiles {
         return new Bundle()
                 .page("options", page(foot))
                 .chart("options", chart())
-                .csv("options", sheet())
+                .csv("options", columns().csv(rows))
                 .json("options", json());
     }
 
@@ -45,7 +42,7 @@ public final class OptionsFiles {
         blocks.add(new Block.Figure(
                 chart(),
                 "Every measure was run on the same weather and the same guesses. " + OptionsAnswer.basis(findings)));
-        blocks.add(new Block.Figures(table()));
+        blocks.add(new Block.Figures(columns().table("Ranked by days saved; limedry ships no prices", rows)));
         rows.stream()
                 .filter(Row::harms)
                 .forEach(row -> blocks.add(new Block.Words(
@@ -79,95 +76,45 @@ public final class OptionsFiles {
                         .toList());
     }
 
-    private Table table() {
-        List<List<String>> cells = rows.stream()
-                .map(row -> List.of(
-                        Names.capital(row.name()),
-                        OptionsAnswer.saved(row.saved()) + (row.tied() ? ", tie with the one above" : ""),
-                        OptionsAnswer.used(row),
-                        OptionsAnswer.money(findings, row),
-                        OptionsAnswer.risks(row).replaceFirst("^; watch: ", "")))
-                .toList();
-        return new Table(
-                "Ranked by days saved; limedry ships no prices",
-                List.of(
-                        Table.Column.words("Measure"),
-                        Table.Column.words("Days saved"),
-                        Table.Column.words("Uses, against the job as it stands"),
-                        Table.Column.words("Cost at your rates"),
-                        Table.Column.words("Watch")),
-                cells);
-    }
-
-    private static Object value(OptionalDouble value) {
-        return value.isPresent() ? value.getAsDouble() : "";
-    }
-
-    private CsvSheet sheet() {
-        List<List<?>> lines = new ArrayList<>();
-        for (Row row : rows) {
-            lines.add(List.of(
-                    row.name(),
-                    row.tried().measure().measure().room(),
-                    row.saved().likely(),
-                    value(row.saved().low()),
-                    value(row.saved().high()),
-                    row.tied(),
-                    row.energy().electricKWh(),
-                    row.energy().fuelKWh(),
-                    row.litresMore(),
-                    row.fumes(),
-                    row.cost(),
-                    row.costPerDay(),
-                    String.join(
-                            " ", row.warned().stream().map(Enum::name).sorted().toList())));
-        }
-        return new CsvSheet(
-                List.of(
-                        "measure",
-                        "room",
-                        "daysSaved",
-                        "daysSavedOneInFive",
-                        "daysSavedFourInFive",
-                        "tieWithRowBefore",
-                        "electricKWhMore",
-                        "fuelKWhMore",
-                        "litresOutMore",
-                        "burnsFuelInTheRoom",
-                        "cost",
-                        "costPerDaySaved",
-                        "warnings"),
-                lines);
+    private Columns<Row> columns() {
+        return Columns.<Row>of()
+                .words("Measure", row -> Names.capital(row.name()))
+                .words(
+                        "Days saved",
+                        row -> OptionsAnswer.saved(row.saved()) + (row.tied() ? ", tie with the one above" : ""))
+                .words("Uses, against the job as it stands", OptionsAnswer::used)
+                .words("Cost at your rates", row -> OptionsAnswer.money(findings, row))
+                .words("Watch", row -> OptionsAnswer.risks(row).replaceFirst("^; watch: ", ""))
+                .key("measure", Row::name)
+                .key("room", row -> row.tried().measure().measure().room())
+                .key("daysSaved", row -> row.saved().likely())
+                .key("daysSavedOneInFive", row -> row.saved().low())
+                .key("daysSavedFourInFive", row -> row.saved().high())
+                .key("tieWithRowBefore", Row::tied)
+                .key("electricKWhMore", row -> row.energy().electricKWh())
+                .key("fuelKWhMore", row -> row.energy().fuelKWh())
+                .key("litresOutMore", Row::litresMore)
+                .key("burnsFuelInTheRoom", Row::fumes)
+                .key("unfluedHeaterOut", row -> row.tried().measure().measure().fuelOut())
+                .key("cost", Row::cost)
+                .key("costPerDaySaved", Row::costPerDay)
+                .key(
+                        "warnings",
+                        row -> row.warned().stream().map(Enum::name).sorted().toList());
     }
 
     private ObjectNode json() {
         ObjectNode root = JsonText.object();
         root.put("site", findings.site().name());
-        root.put(
-                "lastCoatReady",
-                findings.ready()
-                        .map(findings.days()::date)
-                        .map(Object::toString)
-                        .orElse(null));
+        JsonText.put(root, "lastCoatReady", findings.ready().map(findings.days()::date));
         JsonText.putCautions(root, OptionsAnswer.situation(findings));
-        ArrayNode refused = root.putArray("notTriedForDanger");
-        findings.refused().forEach(measure -> refused.add(measure.measure().name()));
-        ArrayNode measures = root.putArray("measures");
-        for (Row row : rows) {
-            ObjectNode node = measures.addObject();
-            node.put("measure", row.name());
-            node.put("burnsFuelInTheRoom", row.fumes());
-            node.put("unfluedHeaterOut", row.tried().measure().measure().fuelOut());
-            node.put("daysSaved", row.saved().likely());
-            row.saved().low().ifPresent(low -> node.put("daysSavedOneInFive", low));
-            row.saved().high().ifPresent(high -> node.put("daysSavedFourInFive", high));
-            node.put("tieWithTheOneBefore", row.tied());
-            node.put("electricKWhMore", row.energy().electricKWh());
-            node.put("fuelKWhMore", row.energy().fuelKWh());
-            node.put("litresOutMore", row.litresMore());
-            row.cost().ifPresent(cost -> node.put("cost", cost));
-            row.costPerDay().ifPresent(cost -> node.put("costPerDaySaved", cost));
-        }
+        JsonText.put(
+                root,
+                "notTriedForDanger",
+                findings.refused().stream()
+                        .map(measure -> measure.measure().name())
+                        .toList());
+        root.set("measures", columns().json(rows));
         return root;
     }
 }

@@ -6,16 +6,15 @@ import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import org.limedry.units.Check;
 
 /**
  * Rows of figures with their units in the headings.
  *
  * @param headings one for each column
- * @param rows texts, numbers, dates and truths; an empty {@link Optional} is an empty cell
+ * @param rows texts, numbers, dates, truths and lists of texts; an empty {@link java.util.Optional} of any kind is an empty cell
  */
 public record CsvSheet(List<String> headings, List<List<?>> rows) {
     public CsvSheet {
@@ -47,17 +46,16 @@ public record CsvSheet(List<String> headings, List<List<?>> rows) {
         return out.toString();
     }
 
-    private static void write(CsvGenerator cells, Object cell) throws IOException {
-        if (cell instanceof Optional<?> maybe) {
-            write(cells, maybe.isPresent() ? maybe.get() : "");
-        } else if (cell instanceof Integer || cell instanceof Long) {
+    private static void write(CsvGenerator cells, Object value) throws IOException {
+        Object cell = Value.of(value).map(Object.class::cast).orElse("");
+        if (cell instanceof Integer || cell instanceof Long) {
             cells.writeNumber(((Number) cell).longValue());
         } else if (cell instanceof Number number) {
             cells.writeNumber(number.doubleValue());
         } else if (cell instanceof Boolean truth) {
             cells.writeBoolean(truth);
-        } else if (cell instanceof Instant instant) {
-            cells.writeString(instant.toString());
+        } else if (cell instanceof List<?> several) {
+            cells.writeString(several.stream().map(Object::toString).collect(Collectors.joining(" ")));
         } else {
             cells.writeString(cell.toString());
         }

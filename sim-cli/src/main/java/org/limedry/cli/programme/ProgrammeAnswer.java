@@ -15,16 +15,19 @@ import org.limedry.cli.job.Bars;
 import org.limedry.cli.job.CoatRows;
 import org.limedry.cli.job.Job;
 import org.limedry.cli.job.JobCare;
-import org.limedry.cli.job.JobJson;
+import org.limedry.cli.job.JobColumns;
 import org.limedry.cli.job.WeekWords;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
+import org.limedry.cli.page.Columns;
+import org.limedry.cli.safety.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.JsonText;
 import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Page;
 import org.limedry.cli.page.Table;
+import org.limedry.cli.site.GangPlan;
 import org.limedry.study.job.GangTime;
 import org.limedry.study.job.NextDoor;
 
@@ -161,20 +164,12 @@ public record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
     }
 
     private Table gangTable() {
-        return new Table(
-                "Gangs",
-                List.of(
-                        Table.Column.words("Gang"),
-                        Table.Column.number("People"),
-                        Table.Column.number("One coat, m\u00b2 a day"),
-                        Table.Column.words("From")),
-                job.site().gangs().stream()
-                        .map(gang -> List.of(
-                                gang.name(),
-                                Figures.whole(gang.people()),
-                                Figures.plain(gang.m2PerDay()),
-                                gang.outputGiven() ? "you" : "common practice, no source"))
-                        .toList());
+        return Columns.<GangPlan>of()
+                .words("Gang", GangPlan::name)
+                .number("People", gang -> Figures.whole(gang.people()))
+                .number("One coat, m\u00b2 a day", gang -> Figures.plain(gang.m2PerDay()))
+                .words("From", gang -> gang.outputGiven() ? "you" : "common practice, no source")
+                .table("Gangs", job.site().gangs());
     }
 
     private ObjectNode json() {
@@ -182,7 +177,7 @@ public record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
                 .put("site", job.site().name())
                 .put("start", job.start().toString())
                 .put("runEnds", job.lastDay().toString());
-        JobJson.putWeeks(root, job);
+        root.setAll(JobColumns.weeks().json(job));
         JsonText.putCautions(root, JobCare.of(List.of(job)));
         root.set("coats", CoatRows.json(job));
         ArrayNode next = root.putArray("nextDoor");

@@ -11,7 +11,6 @@ import org.limedry.cli.job.Bars;
 import org.limedry.cli.job.CoatRows;
 import org.limedry.cli.job.Job;
 import org.limedry.cli.job.JobCare;
-import org.limedry.cli.job.JobJson;
 import org.limedry.cli.job.WeekWords;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
@@ -155,16 +154,9 @@ public record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left
         JsonText.putCautions(root, JobCare.of(jobs(all)));
         ArrayNode starts = root.putArray("starts");
         for (Begun begun : all) {
-            ObjectNode node = starts.addObject()
-                    .put("start", begun.start().day().toString())
-                    .put("compared", pair.contains(begun));
-            JobJson.putWeeks(node, begun.job());
-            node.put("frostNights", begun.figures().frostNights())
-                    .put("wetHours", begun.figures().wetHours())
-                    .put("suckedBackLitres", begun.figures().suckedBackKg())
-                    .put("daysToMist", begun.figures().hasteDays())
-                    .put("heaterKwh", begun.figures().heaterKwh());
+            ObjectNode node = StartRows.json(begun).put("compared", pair.contains(begun));
             node.set("coats", CoatRows.json(begun.job()));
+            starts.add(node);
         }
         return root;
     }

@@ -1,12 +1,12 @@
 package org.limedry.cli.seasons;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
-import org.limedry.cli.chart.Weeks;
+import org.limedry.cli.job.JobColumns;
 import org.limedry.cli.job.WeekWords;
 import org.limedry.cli.page.Ascii;
+import org.limedry.cli.page.Columns;
 import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
@@ -31,73 +31,47 @@ final class StartRows {
         for (Begun begun : all) {
             lines.add(Ascii.cell(Days.full(begun.start().day()), DAY_COLUMNS)
                     + Ascii.cell(WeekWords.cell(begun.job()), WEEK_COLUMNS)
-                    + String.format(
-                            NUMBERS, numbers(begun.figures()).map(Ascii::of).toArray()));
+                    + String.format(NUMBERS, numbers(begun).toArray()));
         }
         return lines;
     }
 
-    private static Stream<String> numbers(JobFigures figures) {
-        return Stream.of(
-                Figures.whole(figures.frostNights()),
-                Figures.whole(figures.wetHours()),
-                Figures.litres(figures.suckedBackKg()),
-                Figures.whole(figures.hasteDays()),
-                Figures.whole(figures.heaterKwh()));
+    /** The last five columns of the page. */
+    private static List<String> numbers(Begun begun) {
+        List<String> row = columns(true).cells(begun);
+        return row.subList(2, row.size()).stream().map(Ascii::of).toList();
+    }
+
+    private static Columns<Begun> columns(boolean ranged) {
+        return Columns.<Begun>of()
+                .words("Start", begun -> begun.start().name().replace(' ', '\u00a0'))
+                .number(ranged ? "weeks, likely (range)" : "weeks, likely", begun -> WeekWords.cell(begun.job()))
+                .number("frost nights", begun -> Figures.whole(begun.figures().frostNights()))
+                .number("wet hours", begun -> Figures.whole(begun.figures().wetHours()))
+                .number(
+                        "sucked back, litres",
+                        begun -> Figures.litres(begun.figures().suckedBackKg()))
+                .number("days to mist", begun -> Figures.whole(begun.figures().hasteDays()))
+                .number("heat, kWh", begun -> Figures.whole(begun.figures().heaterKwh()))
+                .key("start", begun -> begun.start().day())
+                .and(JobColumns.weeks().through(Begun::job))
+                .key("frostNights", begun -> begun.figures().frostNights())
+                .key("wetHours", begun -> begun.figures().wetHours())
+                .key("suckedBackLitres", begun -> begun.figures().suckedBackKg())
+                .key("daysToMist", begun -> begun.figures().hasteDays())
+                .key("heaterKwh", begun -> begun.figures().heaterKwh());
     }
 
     static Table table(List<Begun> all) {
-        return new Table(
-                "What each start brings, until the last coat is ready",
-                List.of(
-                        Table.Column.words("Start"),
-                        Table.Column.number(
-                                all.get(0).job().weeks().ranged() ? "weeks, likely (range)" : "weeks, likely"),
-                        Table.Column.number("frost nights"),
-                        Table.Column.number("wet hours"),
-                        Table.Column.number("sucked back, litres"),
-                        Table.Column.number("days to mist"),
-                        Table.Column.number("heat, kWh")),
-                all.stream().map(StartRows::row).toList());
-    }
-
-    private static List<String> row(Begun begun) {
-        List<String> row = new ArrayList<>();
-        row.add(begun.start().name().replace(' ', '\u00a0'));
-        row.add(WeekWords.cell(begun.job()));
-        numbers(begun.figures()).forEach(row::add);
-        return row;
+        return columns(all.get(0).job().weeks().ranged())
+                .table("What each start brings, until the last coat is ready", all);
     }
 
     static CsvSheet sheet(List<Begun> all) {
-        return new CsvSheet(
-                List.of(
-                        "start",
-                        "weeksEarliest",
-                        "weeksLikely",
-                        "weeksLatest",
-                        "readyLikely",
-                        "frostNights",
-                        "wetHours",
-                        "suckedBackLitres",
-                        "daysToMist",
-                        "heaterKwh"),
-                all.stream().map(StartRows::cells).toList());
+        return columns(true).csv(all);
     }
 
-    private static List<?> cells(Begun begun) {
-        Weeks weeks = begun.job().weeks();
-        JobFigures figures = begun.figures();
-        return List.of(
-                begun.start().day().toString(),
-                weeks.ranged() ? weeks.earliest() : Optional.empty(),
-                weeks.likely(),
-                weeks.ranged() ? weeks.latest() : Optional.empty(),
-                begun.job().result().jobReady().map(at -> begun.job().date(at).toString()),
-                figures.frostNights(),
-                figures.wetHours(),
-                figures.suckedBackKg(),
-                figures.hasteDays(),
-                figures.heaterKwh());
+    static ObjectNode json(Begun begun) {
+        return columns(true).json(begun);
     }
 }
