@@ -94,7 +94,7 @@ final class DryingPanel {
         TimeTick.draw(canvas, frame.times(), plot.area().getMaxY(), frame.size());
 
         LabelPlacer placer = new LabelPlacer(canvas, roomForNames());
-        curves.forEach(curve -> placer.avoid(curve.coat(), TimePanel.pieces(curve.line())));
+        curves.forEach(curve -> placer.avoid(curve.coat(), Panel.pieces(curve.line())));
         drawLaid(
                 canvas,
                 curves.stream()
@@ -114,7 +114,7 @@ final class DryingPanel {
         for (int i = 0; i < coats.size(); i++) {
             Coat coat = coats.get(i);
             if (coat.left().size() > 1) {
-                curves.add(new Curve(coat, plot.addLine(values(coat), Ink.coat(i))));
+                curves.add(new Curve(coat, plot.addTimes(values(coat), Ink.coat(i))));
             }
         }
         Timeline timeline = frame.chart().timeline();
@@ -154,8 +154,8 @@ final class DryingPanel {
         }));
         rows.forEach(row -> row.drawBar(canvas));
         rows.forEach(row -> standing(row).ifPresent(at -> {
-            Diamond.draw(canvas, at, row.byHand() ? Ink.BLACK : Ink.PAPER);
-            placer.avoid(row, Diamond.cross(at));
+            Marks.diamond(canvas, at, row.byHand() ? Ink.BLACK : Ink.PAPER);
+            placer.avoid(row, Marks.cross(at));
         }));
     }
 

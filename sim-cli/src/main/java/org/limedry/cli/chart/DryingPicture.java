@@ -10,19 +10,18 @@ import org.limedry.cli.chart.DryingChart.Coat;
 import org.limedry.cli.chart.DryingChart.Point;
 
 /** Lays out the drying chart: all coats in one plot, or one small plot for each wall when there are many. */
-final class DryingPicture implements Picture {
+final class DryingPicture extends Picture {
     private static final int MOST_IN_ONE_PLOT = 4;
     private static final int HEAD_BASELINE_PX = 14;
     private static final int FIRST_ROW_PX = 24;
     private static final int PANEL_GAP_PX = 10;
 
     private final DryingChart chart;
-    private final Size size;
     private final List<DryingPanel> panels;
 
     DryingPicture(DryingChart chart, Size size) {
+        super(size);
         this.chart = chart;
-        this.size = size;
         this.panels = panels();
     }
 
@@ -63,18 +62,13 @@ final class DryingPicture implements Picture {
     }
 
     @Override
-    public double widthPx() {
-        return size.widthPx();
-    }
-
-    @Override
-    public double heightPx() {
+    double heightPx() {
         return panels.get(panels.size() - 1).bottom();
     }
 
     @Override
-    public void draw(Canvas canvas) {
-        canvas.text(Text.bold(heading(), size.textPx()), 0, HEAD_BASELINE_PX, Align.START);
+    void draw(Canvas canvas) {
+        canvas.text(bold(heading()), 0, HEAD_BASELINE_PX, Align.START);
         panels.forEach(panel -> panel.draw(canvas));
     }
 
@@ -84,7 +78,7 @@ final class DryingPicture implements Picture {
     }
 
     @Override
-    public String story() {
+    String story() {
         Timeline timeline = chart.timeline();
         ReadyWords ready = new ReadyWords(timeline);
         String span = String.format(

@@ -117,7 +117,7 @@ final class ReadyRow {
 
     private void drawLikely(Canvas canvas, double x) {
         if (byHand()) {
-            Diamond.draw(canvas, new Point2D.Double(x, middle), Ink.BLACK);
+            Marks.diamond(canvas, new Point2D.Double(x, middle), Ink.BLACK);
         } else {
             double reach = BAR_PX / 2 + TICK_PROUD_PX;
             canvas.line(new Line2D.Double(x, middle - reach, x, middle + reach), Ink.line(TICK_PX));
@@ -141,11 +141,11 @@ final class ReadyRow {
     }
 
     private double leftEnd() {
-        return knownX().isEmpty() ? scale.right() : knownX().get(0) - Diamond.REACH_PX;
+        return knownX().isEmpty() ? scale.right() : knownX().get(0) - Marks.DIAMOND_PX;
     }
 
     private double rightEnd() {
-        return goesOn() ? scale.right() + ARROW_PX : rightBarEnd() + Diamond.REACH_PX;
+        return goesOn() ? scale.right() + ARROW_PX : rightBarEnd() + Marks.DIAMOND_PX;
     }
 
     private List<Double> knownX() {

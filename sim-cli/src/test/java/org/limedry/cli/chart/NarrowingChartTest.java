@@ -18,7 +18,7 @@ final class NarrowingChartTest {
     private static final Timeline RUN = DryingSamples.WINTER;
 
     private static String found(double... days) {
-        return new NarrowingRow(NarrowingSamples.row(RUN, "row", 0, days), RUN)
+        return new NarrowingPicture.Forecast(NarrowingSamples.row(RUN, "row", 0, days), RUN)
                 .found()
                 .replace('\u00a0', ' ');
     }
