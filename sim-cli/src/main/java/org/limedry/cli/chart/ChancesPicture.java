@@ -34,7 +34,7 @@ final class ChancesPicture extends Picture {
         return chart.ready()
                 .likely()
                 .map(at -> "even chance by "
-                        + DateWords.shortDay(chart.timeline().day(at)).replace(' ', '\u00a0'))
+                        + DateWords.unbroken(chart.timeline().day(at)))
                 .orElse("under an even chance in this time");
     }
 

@@ -3,8 +3,6 @@ package org.limedry.cli.chart;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -67,7 +65,7 @@ final class CoveragePicture extends Picture {
                         STACKED_GAP_PX);
     }
 
-    /** Bands that are all alike are told once. */
+    /** Bands that are all alike are named once. */
     private String band() {
         Row first = chart.rows().get(0);
         boolean alike = chart.rows().stream()
@@ -88,10 +86,10 @@ final class CoveragePicture extends Picture {
     }
 
     private Text figure(Row row) {
-        return bold(found(row));
+        return bold(result(row));
     }
 
-    private static String found(Row row) {
+    private static String result(Row row) {
         return count(row) + (row.accepted() ? ", " : ", outside; ") + width(row);
     }
 
@@ -113,7 +111,7 @@ final class CoveragePicture extends Picture {
     }
 
     private RowWords words(Row row) {
-        return RowWords.of(row.words(), found(row), size);
+        return RowWords.of(row.words(), result(row), size);
     }
 
     @Override
@@ -175,12 +173,16 @@ final class CoveragePicture extends Picture {
     private void drawAxis(Canvas canvas) {
         double y = rows.bottom();
         canvas.line(new Line2D.Double(left, y, right, y), Ink.line(1));
-        List<AxisWords.At> figures = new ArrayList<>();
+        double free = Double.NEGATIVE_INFINITY;
         for (double tick = lowPercent; tick <= 100; tick += STEP_PERCENT) {
             canvas.line(new Line2D.Double(x(tick), y, x(tick), y + TICK_PX), Ink.line(1));
-            figures.add(new AxisWords.At(x(tick), plain(String.format(Locale.ROOT, "%.0f", tick))));
+            Text text = plain(String.format(Locale.ROOT, "%.0f", tick));
+            double left = leftAbout(x(tick), text);
+            if (left >= free) {
+                canvas.text(text, left, y + TICK_PX + 16, Align.START);
+                free = left + text.widthPx() + BETWEEN_TICKS_PX;
+            }
         }
-        new AxisWords(0, widthPx(), BETWEEN_TICKS_PX).draw(canvas, figures, y + TICK_PX + 16);
     }
 
     @Override

@@ -92,8 +92,7 @@ final class DelayPicture extends Picture {
     private void centred(Canvas canvas, String words, double baseline) {
         Text text = bold(words).cutTo(size.widthPx());
         double middle = (bars.left() + bars.right()) / 2;
-        double left = Math.max(0, Math.min(middle - text.widthPx() / 2, size.widthPx() - text.widthPx()));
-        canvas.boxed(text, left, baseline, Align.START);
+        canvas.boxed(text, leftAbout(middle, text), baseline, Align.START);
     }
 
     private void names(Canvas canvas, List<Point2D> planned, List<Point2D> actual) {

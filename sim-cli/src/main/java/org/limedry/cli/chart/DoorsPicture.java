@@ -85,12 +85,12 @@ final class DoorsPicture extends Picture {
     String story() {
         return chart.days().stream()
                 .map(day -> day.weekday() + " " + day.date() + ": "
-                        + day.blocks().stream().map(DoorsPicture::told).collect(Collectors.joining(", "))
+                        + day.blocks().stream().map(DoorsPicture::sentence).collect(Collectors.joining(", "))
                         + "; night " + day.night() + ". " + day.why())
                 .collect(Collectors.joining(" "));
     }
 
-    private static String told(DoorsChart.Block block) {
+    private static String sentence(DoorsChart.Block block) {
         String word = switch (block.word()) {
             case OPEN -> "open";
             case SHUT -> "shut";

@@ -5,7 +5,6 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,7 +84,7 @@ final class NarrowingPicture extends Picture {
     }
 
     private RowWords words(Forecast row) {
-        return RowWords.of(row.row().words(), row.found(), size);
+        return RowWords.of(row.row().words(), row.outcome(), size);
     }
 
     private static double barPx(Forecast row, double px) {
@@ -128,13 +127,13 @@ final class NarrowingPicture extends Picture {
         canvas.paragraph(foot, 0, axisY + DATES_PX, Align.START);
     }
 
-    private String told(Came came) {
-        return came.words() + ", " + Forecast.unbroken(chart.timeline().day(came.at()));
+    private String sentence(Came came) {
+        return came.words() + ", " + DateWords.unbroken(chart.timeline().day(came.at()));
     }
 
     private void drawCame(Canvas canvas, Came came) {
         double x = times.x(came.at());
-        Text words = bold(told(came)).cutTo(size.widthPx());
+        Text words = bold(sentence(came)).cutTo(size.widthPx());
         double baseline = rowsTop() - WORDS_TO_BAR_PX - 4;
         canvas.line(new Line2D.Double(x, baseline + 4, x, axisY()), Ink.line(2));
         canvas.text(words, leftAbout(x, words), baseline, Align.START);
@@ -170,7 +169,7 @@ final class NarrowingPicture extends Picture {
     String story() {
         String forecasts = rows.stream().map(Forecast::story).collect(Collectors.joining(" "));
         return chart.what() + ". " + forecasts
-                + chart.came().map(came -> " " + told(came) + ".").orElse("");
+                + chart.came().map(came -> " " + sentence(came) + ".").orElse("");
     }
 
     /** Says one forecast of a {@link NarrowingChart} in words; dates past the end of the run count as not known. */
@@ -192,7 +191,7 @@ final class NarrowingPicture extends Picture {
         }
 
         /** Returns the likely date and how wide the range is. */
-        String found() {
+        String outcome() {
             return earliest()
                     .map(from -> likely().map(at -> "likely " + day(at)).orElse("likely after " + end()) + ", "
                             + width(from))
@@ -227,20 +226,15 @@ final class NarrowingPicture extends Picture {
                     .map(from -> ", from " + day(from) + " to "
                             + latest().map(this::day).orElse("after " + end()))
                     .orElse("");
-            return row.words() + ": " + found() + ends + ".";
+            return row.words() + ": " + outcome() + ends + ".";
         }
 
         private String end() {
-            return unbroken(run.lastDay());
+            return DateWords.unbroken(run.lastDay());
         }
 
         private String day(Instant at) {
-            return unbroken(run.day(at));
-        }
-
-        /** Day and month stay on one line. */
-        static String unbroken(LocalDate day) {
-            return DateWords.shortDay(day).replace(' ', '\u00a0');
+            return DateWords.unbroken(run.day(at));
         }
     }
 }

@@ -73,11 +73,11 @@ final class ProgrammePicture extends Picture {
     String story() {
         return chart.programmes().stream()
                 .map(programme -> programme.heading() + ": "
-                        + programme.rows().stream().map(this::told).collect(Collectors.joining("; ")))
+                        + programme.rows().stream().map(this::sentence).collect(Collectors.joining("; ")))
                 .collect(Collectors.joining(". ", "", "."));
     }
 
-    private String told(Row row) {
+    private String sentence(Row row) {
         String laid = row.work().isEmpty() ? "not laid" : "laid in week " + Weeks.half(lastWork(row));
         Weeks ready = row.ready();
         String spread = ready.ranged()

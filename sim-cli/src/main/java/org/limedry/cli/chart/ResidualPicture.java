@@ -84,10 +84,10 @@ final class ResidualPicture extends Picture {
 
     @Override
     String story() {
-        return chart.channels().stream().map(ResidualPicture::told).collect(Collectors.joining(" "));
+        return chart.channels().stream().map(ResidualPicture::sentence).collect(Collectors.joining(" "));
     }
 
-    private static String told(Channel channel) {
+    private static String sentence(Channel channel) {
         return String.format(
                 Locale.ROOT,
                 "%s, %s: %s. Of %,d readings %,d lie within twice their usual error of the model now, %,d of the model before.",

@@ -49,10 +49,10 @@ final class SeasonsPicture extends Picture {
 
     @Override
     String story() {
-        return chart.bars().stream().map(this::told).collect(Collectors.joining("; ", "By day of start: ", "."));
+        return chart.bars().stream().map(this::sentence).collect(Collectors.joining("; ", "By day of start: ", "."));
     }
 
-    private String told(Bar bar) {
+    private String sentence(Bar bar) {
         Weeks weeks = bar.weeks();
         String likely = "likely " + words(weeks.likely()) + " weeks";
         return bar.name() + " "

@@ -19,7 +19,7 @@ final class NarrowingChartTest {
 
     private static String found(double... days) {
         return new NarrowingPicture.Forecast(NarrowingSamples.row(RUN, "row", 0, days), RUN)
-                .found()
+                .outcome()
                 .replace('\u00a0', ' ');
     }
 
