@@ -162,7 +162,7 @@ final class AiringPicture extends Picture {
         List<Point2D> upper = known.stream()
                 .map(point -> panel.place(data(point, point.latest())))
                 .toList();
-        canvas.fill(Marks.between(lower, upper), BAND);
+        canvas.fill(Marks.between(upper, lower), BAND);
         BasicStroke edge = line.heated() ? Ink.line(1) : Ink.dashed(1, 2f, 3f);
         canvas.draw(Marks.path(lower), edge, BAND_EDGE);
         canvas.draw(Marks.path(upper), edge, BAND_EDGE);

@@ -33,8 +33,8 @@ final class ChancesPicture extends Picture {
     private String middle() {
         return chart.ready()
                 .likely()
-                .map(at -> "even chance by "
-                        + DateWords.unbroken(chart.timeline().day(at)))
+                .map(at ->
+                        "even chance by " + DateWords.unbroken(chart.timeline().day(at)))
                 .orElse("under an even chance in this time");
     }
 

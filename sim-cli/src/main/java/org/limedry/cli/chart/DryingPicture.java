@@ -184,8 +184,8 @@ final class DryingPicture extends Picture {
         private List<Coat> inOrderOfDates() {
             Comparator<Coat> byLikely =
                     Comparator.comparing(coat -> coat.ready().likely().orElse(Instant.MAX));
-            Comparator<Coat> byEarliest =
-                    Comparator.comparing(coat -> coat.ready().dates().findFirst().orElse(Instant.MAX));
+            Comparator<Coat> byEarliest = Comparator.comparing(
+                    coat -> coat.ready().dates().findFirst().orElse(Instant.MAX));
             return coats.stream().sorted(byLikely.thenComparing(byEarliest)).toList();
         }
 
@@ -220,7 +220,8 @@ final class DryingPicture extends Picture {
                 }
             }
             Timeline timeline = frame.chart().timeline();
-            shutInRun().forEach(shut -> plot.addBlock(timeline.clamp(shut.from()), timeline.clamp(shut.to()), Ink.SHUT));
+            shutInRun()
+                    .forEach(shut -> plot.addBlock(timeline.clamp(shut.from()), timeline.clamp(shut.to()), Ink.SHUT));
             uprights().forEach(upright -> plot.addUpright(upright.at()));
             return curves;
         }
@@ -250,10 +251,12 @@ final class DryingPicture extends Picture {
 
         /** Draws what leads the eye from the dates to the lines. */
         private void drawMarks(Canvas canvas, LabelPlacer placer) {
-            rows.forEach(row -> standing(row).flatMap(at -> row.dropTo(at.getY())).ifPresent(drop -> {
-                canvas.line(drop, Ink.drop());
-                placer.avoid(row, List.of(drop));
-            }));
+            rows.forEach(row -> standing(row)
+                    .flatMap(at -> row.dropTo(at.getY()))
+                    .ifPresent(drop -> {
+                        canvas.line(drop, Ink.drop());
+                        placer.avoid(row, List.of(drop));
+                    }));
             rows.forEach(row -> row.drawBar(canvas));
             rows.forEach(row -> standing(row).ifPresent(at -> {
                 Marks.diamond(canvas, at, row.byHand() ? Ink.BLACK : Ink.PAPER);

@@ -32,6 +32,7 @@ final class NarrowingPicture extends Picture {
     private final TimeScale times;
     private final Paragraph head;
     private final Paragraph foot;
+    private final Rows<Forecast> placed;
 
     NarrowingPicture(NarrowingChart chart, Size size) {
         super(size);
@@ -44,6 +45,7 @@ final class NarrowingPicture extends Picture {
         this.times = new TimeScale(shown(), (int) Math.ceil(leftPx), (int) Math.floor(size.widthPx() - rightPx));
         this.head = Paragraph.wrapped(Text.bold(chart.what(), size.headPx()), size.widthPx());
         this.foot = Paragraph.wrapped(plain(explained()), size.widthPx());
+        this.placed = place();
     }
 
     private String explained() {
@@ -91,7 +93,7 @@ final class NarrowingPicture extends Picture {
         return row.earliest().isPresent() ? px : 0;
     }
 
-    private Rows<Forecast> placed() {
+    private Rows<Forecast> place() {
         return Rows.below(
                 rowsTop(),
                 rows,
@@ -101,7 +103,7 @@ final class NarrowingPicture extends Picture {
     }
 
     private double axisY() {
-        return placed().bottom();
+        return placed.bottom();
     }
 
     @Override
@@ -114,7 +116,7 @@ final class NarrowingPicture extends Picture {
         canvas.paragraph(head, 0, 0, Align.START);
         double axisY = axisY();
         chart.came().ifPresent(came -> drawCame(canvas, came));
-        for (Rows.Placed<Forecast> row : placed().placed()) {
+        for (Rows.Placed<Forecast> row : placed.placed()) {
             words(row.row()).draw(canvas, row.top());
             if (row.row().earliest().isPresent()) {
                 drawBar(canvas, row.row(), row.middle());

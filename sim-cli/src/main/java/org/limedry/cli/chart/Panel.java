@@ -97,11 +97,15 @@ abstract sealed class Panel permits TimePanel, Panel.Plain {
 
     /** Adds a line through points of the data; points closer than a px are left out. Returns where it runs. */
     final List<Point2D> addLine(List<Point2D> points, BasicStroke stroke) {
+        return addLine(points, stroke, Ink.BLACK);
+    }
+
+    final List<Point2D> addLine(List<Point2D> points, BasicStroke stroke, Color color) {
         List<Point2D> kept = thinned(points);
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
         renderer.setSeriesStroke(0, stroke);
-        renderer.setSeriesPaint(0, Ink.BLACK);
+        renderer.setSeriesPaint(0, color);
         addData(new XYSeriesCollection(series("line", kept)), renderer);
         return kept.stream().map(this::place).toList();
     }

@@ -144,7 +144,7 @@ final class PlotsPicture extends Picture {
             List<Label> names = new ArrayList<>();
             if (plot.range() instanceof PlotsChart.Range.Same) {
                 Point2D low = new Point2D.Double(across.low(), across.low());
-                panel.addLine(List.of(low, new Point2D.Double(across.high(), across.high())), Ink.line(1));
+                panel.addLine(List.of(low, new Point2D.Double(across.high(), across.high())), Ink.line(1), Ink.MIDDLE);
             }
             for (Line line : plot.lines()) {
                 List<Point2D> run = Panel.fine(panel.addLine(data(line), Ink.coat(names.size())));

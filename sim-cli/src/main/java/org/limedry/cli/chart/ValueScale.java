@@ -23,7 +23,10 @@ record ValueScale(double low, double high, double step) {
     /** Returns a scale from 0 to a little above {@code highest}. */
     static ValueScale fromZero(double highest) {
         double high = highest > 0 ? highest * HEADROOM : 1;
-        return new ValueScale(0, high, stepOver(high));
+        double step = stepOver(high);
+        // A little over the last line, or half of it would be cut off.
+        double lastLine = Math.floor(high / step) * step;
+        return new ValueScale(0, Math.max(high, lastLine + OVER_STEPS * step), step);
     }
 
     /** Returns a scale from a little below the lowest to a little above the highest value, in round steps. */
