@@ -2,6 +2,7 @@ package org.limedry.cli.chart;
 
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +10,7 @@ import java.util.stream.Stream;
 import org.limedry.cli.chart.ShownAccount.ShownTerm;
 
 /** The wide water account: two bars of one length, and below them what condensed on the way. */
-final class AccountBars implements Picture {
+final class AccountBars extends Picture {
     private static final Size SIZE = Size.WIDE;
     private static final double LEFT_PX = 4;
     private static final double RIGHT_PX = 676;
@@ -20,16 +21,17 @@ final class AccountBars implements Picture {
 
     private final ShownAccount account;
     private final AccountWords words;
-    private final AccountScale scale;
+    private final Scale scale;
     private final Bar in;
     private final Bar now;
     private final WayBar way;
     private final double wayTop;
 
     AccountBars(ShownAccount account) {
+        super(SIZE);
         this.account = account;
         this.words = new AccountWords(account);
-        this.scale = AccountScale.of(account, LEFT_PX, RIGHT_PX);
+        this.scale = Scale.of(account, LEFT_PX, RIGHT_PX);
         this.in = bar(AccountJoin.joined(account.putIn(), account.totalIn()), 26);
         boolean headBesideNames =
                 in.leaders().leavesRoomAtLeft(head(words.whereNow()).widthPx() + 24);
@@ -66,39 +68,33 @@ final class AccountBars implements Picture {
         List<Leaders.Named> outside = segments.stream()
                 .filter(segment -> segment.inside().isEmpty())
                 .map(segment -> new Leaders.Named(
-                        Text.plain(segment.term().text(), SIZE.textPx()),
-                        segment.box().getCenterX()))
+                        plain(segment.term().text()), segment.box().getCenterX()))
                 .toList();
         double bottom = top + BAR_PX;
         return new Bar(segments, Leaders.below(bottom, outside), bottom);
     }
 
     /** Returns the name set to fit into its segment with room to spare, if it can be. */
-    private static Optional<Paragraph> inside(ShownTerm term, double widthPx) {
+    private Optional<Paragraph> inside(ShownTerm term, double widthPx) {
         Text oneLine = Text.bold(term.text(), SIZE.headPx());
-        Text twoLines = Text.bold(term.text(), SIZE.textPx());
+        Text twoLines = bold(term.text());
         return Stream.concat(Stream.of(Paragraph.of(oneLine)), Paragraph.inTwo(twoLines).stream())
                 .filter(setting -> setting.widthPx() + 2 * SPARE_PX <= widthPx)
                 .findFirst();
     }
 
     @Override
-    public double widthPx() {
-        return SIZE.widthPx();
-    }
-
-    @Override
-    public double heightPx() {
+    double heightPx() {
         return wayTop + (words.nothingCondensed() ? 0 : way.heightPx() + 8);
     }
 
     @Override
-    public String story() {
+    String story() {
         return words.story();
     }
 
     @Override
-    public void draw(Canvas canvas) {
+    void draw(Canvas canvas) {
         canvas.text(head(words.putIn()), LEFT_PX, 18, Align.START);
         canvas.text(head(words.whereNow()), LEFT_PX, nowHeadBaseline(), Align.START);
         canvas.text(head(words.onTheWay()), LEFT_PX, wayTop - 12, Align.START);
@@ -153,8 +149,8 @@ final class AccountBars implements Picture {
         double top = now.barBottom() - BAR_PX - BRACKET_ABOVE_PX;
         double gone = scale.px(account.totalGone());
         double here = scale.px(account.totalStillHere());
-        Text goneWords = Text.plain(words.gone(), SIZE.textPx());
-        Text hereWords = Text.plain(words.stillHere(), SIZE.textPx());
+        Text goneWords = plain(words.gone());
+        Text hereWords = plain(words.stillHere());
         double goneLeft = withinBar(LEFT_PX + (gone - goneWords.widthPx()) / 2, goneWords);
         double hereLeft = withinBar(LEFT_PX + gone + (here - hereWords.widthPx()) / 2, hereWords);
         double goneClear = Math.max(LEFT_PX, Math.min(goneLeft, hereLeft - goneWords.widthPx() - 12));
@@ -180,6 +176,99 @@ final class AccountBars implements Picture {
             canvas.line(new Line2D.Double(left, y, right, y), Ink.line(1.4));
             canvas.line(new Line2D.Double(left, y, left, y + 6), Ink.line(1.4));
             canvas.line(new Line2D.Double(right, y, right, y + 6), Ink.line(1.4));
+        }
+    }
+
+    /** The dashed bar of what condensed on the way, its words beside it or, for want of room, below. */
+    private static final class WayBar {
+        private static final double BAR_PX = 36;
+        private static final double GAP_PX = 12;
+        private static final double LEAST_BESIDE_PX = 240;
+
+        private final ShownAccount account;
+        private final Scale scale;
+        private final Rectangle2D whole;
+        private final Paragraph words;
+        private final boolean beside;
+
+        WayBar(ShownAccount account, Scale scale, double top) {
+            this.account = account;
+            this.scale = scale;
+            double width = Math.min(scale.px(account.totalOnTheWay()), scale.right() - scale.left());
+            this.whole = new Rectangle2D.Double(scale.left(), top, width, BAR_PX);
+            double besidePx = scale.right() - whole.getMaxX() - GAP_PX;
+            this.beside = besidePx >= LEAST_BESIDE_PX;
+            Text text = Text.plain(sentence(), Size.WIDE.textPx());
+            this.words = Paragraph.wrapped(text, beside ? besidePx : scale.right() - scale.left());
+        }
+
+        private String sentence() {
+            String became = new AccountWords(account).becameOfIt();
+            String cut = scale.cutWords(account.totalOnTheWay());
+            return cut.isEmpty() ? became : became + " (" + cut + ")";
+        }
+
+        double heightPx() {
+            return beside ? Math.max(BAR_PX, words.heightPx()) : BAR_PX + GAP_PX + words.heightPx();
+        }
+
+        void draw(Canvas canvas) {
+            double left = whole.getX();
+            for (ShownTerm term : account.onTheWay()) {
+                double width = Math.min(scale.px(term.litres()), whole.getMaxX() - left);
+                if (width > 0) {
+                    Rectangle2D part = new Rectangle2D.Double(left, whole.getY(), width, BAR_PX);
+                    canvas.bar(part, term.fill(), Ink.dashed(1.5, 5f, 3f));
+                }
+                left += Math.max(0, width);
+            }
+            if (scale.cuts(account.totalOnTheWay())) {
+                double right = whole.getMaxX();
+                Line2D openEnd = new Line2D.Double(right, whole.getY() - 1, right, whole.getMaxY() + 1);
+                canvas.draw(openEnd, Ink.line(4), Ink.PAPER);
+            }
+            if (beside) {
+                double top = Math.max(whole.getY(), whole.getCenterY() - words.heightPx() / 2);
+                canvas.paragraph(words, whole.getMaxX() + GAP_PX, top, Align.START);
+            } else {
+                canvas.paragraph(words, whole.getX(), whole.getMaxY() + GAP_PX, Align.START);
+            }
+        }
+    }
+
+    /**
+     * The one scale of all bars of a water account.
+     *
+     * @param left where each bar starts, px
+     * @param right where the longest bar ends, px
+     * @param pxPerLitre px for each litre
+     */
+    record Scale(double left, double right, double pxPerLitre) {
+        /** Water that went round many times over may not shrink the account to nothing: its bar is cut instead. */
+        private static final double MOST_TIMES_ROUND = 2;
+
+        static Scale of(ShownAccount account, double left, double right) {
+            double sum = Stream.of(account.totalIn(), account.totalNow())
+                    .mapToDouble(BigDecimal::doubleValue)
+                    .max()
+                    .orElse(0);
+            double way = account.totalOnTheWay().doubleValue();
+            double longest = sum > 0 ? Math.max(sum, Math.min(way, MOST_TIMES_ROUND * sum)) : way;
+            return new Scale(left, right, longest > 0 ? (right - left) / longest : 0);
+        }
+
+        double px(BigDecimal litres) {
+            return litres.doubleValue() * pxPerLitre;
+        }
+
+        /** Returns what to say of a bar so long, empty unless it is cut. */
+        String cutWords(BigDecimal litres) {
+            return cuts(litres) ? "bar cut off: it is longer than the page" : "";
+        }
+
+        /** Returns whether a bar so long has to be cut at the right end. */
+        boolean cuts(BigDecimal litres) {
+            return left + px(litres) > right + 0.5;
         }
     }
 }

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.limedry.cli.chart.ShownAccount.ShownTerm;
 
 /** The narrow water account: one row for each term, each bar starting where the last one ended. */
-final class AccountSteps implements Picture {
+final class AccountSteps extends Picture {
     private static final Size SIZE = Size.NARROW;
     private static final double LEFT_PX = 2;
     private static final double RIGHT_PX = 356;
@@ -20,14 +20,15 @@ final class AccountSteps implements Picture {
     private static final double SECTION_GAP_PX = 12;
 
     private final AccountWords words;
-    private final AccountScale scale;
+    private final AccountBars.Scale scale;
     private final List<Line> lines = new ArrayList<>();
     private final List<Step> steps = new ArrayList<>();
     private final double bottom;
 
     AccountSteps(ShownAccount account) {
+        super(SIZE);
         this.words = new AccountWords(account);
-        this.scale = AccountScale.of(account, LEFT_PX, RIGHT_PX);
+        this.scale = AccountBars.Scale.of(account, LEFT_PX, RIGHT_PX);
         List<ShownTerm> in = AccountJoin.joined(account.putIn(), account.totalIn());
         List<ShownTerm> gone = AccountJoin.joined(account.gone(), account.totalNow());
         List<ShownTerm> here = AccountJoin.joined(account.stillHere(), account.totalNow());
@@ -38,7 +39,7 @@ final class AccountSteps implements Picture {
         Cursor afterNow = group(afterGone, words.stillHere(), now.subList(gone.size(), now.size()));
         Cursor way = rows(section(afterNow, words.onTheWay()), account.onTheWay(), true);
         String cut = scale.cutWords(account.totalOnTheWay());
-        this.bottom = (cut.isEmpty() ? way : lines(way, Text.plain(cut, SIZE.textPx()))).baseline();
+        this.bottom = (cut.isEmpty() ? way : lines(way, plain(cut))).baseline();
     }
 
     /** How far the layout has come: where the next bar starts, and the baseline of the last line. */
@@ -60,7 +61,7 @@ final class AccountSteps implements Picture {
     }
 
     private Cursor group(Cursor from, String heading, List<ShownTerm> terms) {
-        return terms.isEmpty() ? from : rows(lines(from, Text.bold(heading, SIZE.textPx())), terms, false);
+        return terms.isEmpty() ? from : rows(lines(from, bold(heading)), terms, false);
     }
 
     private Cursor lines(Cursor from, Text text) {
@@ -75,7 +76,7 @@ final class AccountSteps implements Picture {
     private Cursor rows(Cursor from, List<ShownTerm> terms, boolean dashed) {
         Cursor at = from;
         for (ShownTerm term : terms) {
-            Cursor named = lines(at, Text.plain(term.text(), SIZE.textPx()));
+            Cursor named = lines(at, plain(term.text()));
             double width = Math.min(scale.px(term.litres()), RIGHT_PX - named.x());
             Rectangle2D bar =
                     new Rectangle2D.Double(named.x(), named.baseline() + BAR_BELOW_BASELINE_PX, width, BAR_PX);
@@ -94,22 +95,17 @@ final class AccountSteps implements Picture {
     }
 
     @Override
-    public double widthPx() {
-        return SIZE.widthPx();
-    }
-
-    @Override
-    public double heightPx() {
+    double heightPx() {
         return bottom + ROW_GAP_PX;
     }
 
     @Override
-    public String story() {
+    String story() {
         return words.story();
     }
 
     @Override
-    public void draw(Canvas canvas) {
+    void draw(Canvas canvas) {
         steps.forEach(step -> step.from().ifPresent(drop -> canvas.draw(drop, Ink.dashed(1, 2f, 2f), Ink.DARK)));
         lines.forEach(line -> canvas.boxed(line.text(), LEFT_PX, line.baseline(), Align.START));
         steps.stream()

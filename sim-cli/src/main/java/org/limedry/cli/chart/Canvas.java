@@ -1,6 +1,7 @@
 package org.limedry.cli.chart;
 
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.Stroke;
@@ -11,6 +12,8 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
 /** A surface that remembers where its texts stand. */
 final class Canvas {
@@ -20,9 +23,57 @@ final class Canvas {
     private final Lettering lettering;
     private final List<TextBox> texts = new ArrayList<>();
 
-    Canvas(Graphics2D g2, Lettering lettering) {
+    private Canvas(Graphics2D g2, Lettering lettering) {
         this.g2 = g2;
         this.lettering = lettering;
+    }
+
+    /**
+     * A text that was drawn.
+     *
+     * @param text the text
+     * @param box where it stands
+     */
+    record TextBox(Text text, Rectangle2D box) {}
+
+    /** How letters get onto a drawing. */
+    @FunctionalInterface
+    private interface Lettering {
+        /** Draws a text from its left end. */
+        void draw(Graphics2D g2, Text text, double left, double baseline);
+    }
+
+    /** Returns a canvas that leaves the letters to whoever shows the drawing. */
+    static Canvas withText(Graphics2D surface) {
+        return new Canvas(surface, (g2, text, left, baseline) -> {
+            g2.setFont(new Font(Font.SANS_SERIF, style(text), text.sizePx()));
+            g2.drawString(text.words(), (float) left, (float) baseline);
+        });
+    }
+
+    /** Returns a canvas that stretches or squeezes letters to the width they were placed with, whatever fonts there are. */
+    static Canvas withShapes(Graphics2D surface) {
+        Font sans = installedSans();
+        return new Canvas(surface, (g2, text, left, baseline) -> {
+            Font natural = sans.deriveFont(style(text), text.sizePx());
+            double naturalWidthPx = natural.getStringBounds(text.words(), g2.getFontRenderContext())
+                    .getWidth();
+            double stretch = naturalWidthPx > 0 ? text.widthPx() / naturalWidthPx : 1;
+            g2.setFont(natural.deriveFont(AffineTransform.getScaleInstance(stretch, 1)));
+            g2.drawString(text.words(), (float) left, (float) baseline);
+        });
+    }
+
+    private static int style(Text text) {
+        return text.bold() ? Font.BOLD : Font.PLAIN;
+    }
+
+    private static Font installedSans() {
+        return Stream.of("Arial", "Liberation Sans", "Helvetica")
+                .map(name -> new Font(name, Font.PLAIN, 1))
+                .filter(font -> font.getFamily(Locale.ROOT).equals(font.getName()))
+                .findFirst()
+                .orElseGet(() -> new Font(Font.SANS_SERIF, Font.PLAIN, 1));
     }
 
     Graphics2D graphics() {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Lays out the chances: the range over a stair that climbs from none to ten of ten. */
-final class ChancesPicture implements Picture {
+final class ChancesPicture extends Picture {
     private static final int HEAD_BASELINE_PX = 14;
     private static final int FIRST_ROW_PX = 24;
     private static final int AXIS_TITLE_PX = 24;
@@ -15,14 +15,13 @@ final class ChancesPicture implements Picture {
     private static final String AXIS_TITLE = "of ten such jobs, ready";
 
     private final ChancesChart chart;
-    private final Size size;
     private final ReadyRow row;
     private final TimePanel plot;
     private final TimeScale times;
 
     ChancesPicture(ChancesChart chart, Size size) {
+        super(size);
         this.chart = chart;
-        this.size = size;
         times = new TimeScale(chart.timeline(), size.pick(46, 34), size.pick(666, 346));
         DryingChart.Coat coat = new DryingChart.Coat(
                 chart.coat(), "ready", Optional.of(chart.timeline().from()), List.of(), chart.ready());
@@ -34,31 +33,26 @@ final class ChancesPicture implements Picture {
     private String middle() {
         return chart.ready()
                 .likely()
-                .map(at -> "even chance by "
-                        + DateWords.shortDay(chart.timeline().day(at)).replace(' ', '\u00a0'))
+                .map(at ->
+                        "even chance by " + DateWords.unbroken(chart.timeline().day(at)))
                 .orElse("under an even chance in this time");
     }
 
     @Override
-    public double widthPx() {
-        return size.widthPx();
-    }
-
-    @Override
-    public double heightPx() {
+    double heightPx() {
         return plot.area().getMaxY() + DATES_PX;
     }
 
     @Override
-    public void draw(Canvas canvas) {
-        plot.addLine(stair(), Ink.line(2.8));
+    void draw(Canvas canvas) {
+        plot.addTimes(stair(), Ink.line(2.8));
         plot.draw(canvas, size);
         TimeTick.draw(canvas, times, plot.area().getMaxY(), size);
         row.dropTo(plot.area().getMaxY()).ifPresent(drop -> canvas.line(drop, Ink.drop()));
         row.drawBar(canvas);
         row.drawWords(canvas);
-        canvas.text(Text.bold("1 in 5, the middle, 4 in 5", size.textPx()), 0, HEAD_BASELINE_PX, Align.START);
-        canvas.boxed(Text.plain(AXIS_TITLE, size.textPx()), 0, plot.area().getMinY() - 10, Align.START);
+        canvas.text(bold("1 in 5, the middle, 4 in 5"), 0, HEAD_BASELINE_PX, Align.START);
+        canvas.boxed(plain(AXIS_TITLE), 0, plot.area().getMinY() - 10, Align.START);
     }
 
     private List<TimedValue> stair() {
@@ -80,7 +74,7 @@ final class ChancesPicture implements Picture {
     }
 
     @Override
-    public String story() {
+    String story() {
         long known = chart.dates().stream().flatMap(Optional::stream).count();
         return "Of %s runs %s are ready by %s. %s."
                 .formatted(

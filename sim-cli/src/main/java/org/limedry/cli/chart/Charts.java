@@ -2,6 +2,7 @@ package org.limedry.cli.chart;
 
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -34,7 +35,7 @@ public final class Charts {
 
     /** Returns the chart as a file of its own, with its title over it. */
     public static String svgFile(Chart chart, Size size) {
-        Picture picture = new TitledPicture(chart, size);
+        Picture picture = new Titled(chart, size);
         String dimensions = String.format(
                 Locale.ROOT, " width='%s' height='%s'", coordinate(picture.widthPx()), coordinate(picture.heightPx()));
         return "<?xml version='1.0' encoding='UTF-8'?>\n" + element(chart, size, picture, dimensions) + "\n";
@@ -47,7 +48,7 @@ public final class Charts {
      */
     public static byte[] png(Chart chart, Size size, int scale) {
         Check.inClosed(scale, 1, MAX_SCALE, "scale", "");
-        Picture picture = new TitledPicture(chart, size);
+        Picture picture = new Titled(chart, size);
         int width = (int) Math.ceil(picture.widthPx());
         int height = (int) Math.ceil(picture.heightPx());
         BufferedImage image = new BufferedImage(width * scale, height * scale, BufferedImage.TYPE_BYTE_GRAY);
@@ -60,7 +61,7 @@ public final class Charts {
         // Sizes were rounded up: no strip may stay black.
         g2.setColor(Ink.PAPER);
         g2.fillRect(0, 0, width, height);
-        picture.draw(new Canvas(g2, Lettering.asShapes()));
+        picture.draw(Canvas.withShapes(g2));
         g2.dispose();
         return encoded(image);
     }
@@ -74,7 +75,47 @@ public final class Charts {
     public static void draw(Chart chart, Size size, Graphics2D g2) {
         // JFreeChart reads this hint and puts it back, which fails if there is none.
         g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_DEFAULT);
-        Picture.of(chart, size).draw(new Canvas(g2, Lettering.asText()));
+        Picture.of(chart, size).draw(Canvas.withText(g2));
+    }
+
+    /** A picture with its title over it and a margin all round, for a file that stands alone. */
+    static final class Titled extends Picture {
+        private static final double MARGIN_PX = 12;
+
+        private final Picture picture;
+        private final Paragraph title;
+
+        Titled(Chart chart, Size size) {
+            super(size);
+            this.picture = Picture.of(chart, size);
+            this.title = Paragraph.wrapped(Text.bold(chart.title(), size.headPx() + 2), picture.widthPx());
+        }
+
+        private double titlePx() {
+            return title.heightPx() + 2 * MARGIN_PX;
+        }
+
+        @Override
+        double widthPx() {
+            return picture.widthPx() + 2 * MARGIN_PX;
+        }
+
+        @Override
+        double heightPx() {
+            return titlePx() + picture.heightPx() + MARGIN_PX;
+        }
+
+        @Override
+        String story() {
+            return picture.story();
+        }
+
+        @Override
+        void draw(Canvas canvas) {
+            canvas.fill(new Rectangle2D.Double(0, 0, widthPx(), heightPx()), Ink.PAPER);
+            canvas.paragraph(title, MARGIN_PX, MARGIN_PX, Align.START);
+            canvas.drawInside(picture, MARGIN_PX, titlePx());
+        }
     }
 
     private static byte[] encoded(BufferedImage image) {
@@ -101,7 +142,7 @@ public final class Charts {
         g2.setTransformDoubleConverter(Charts::coordinate);
         // JFreeChart reads this hint and puts it back, which fails if there is none.
         g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_DEFAULT);
-        picture.draw(new Canvas(g2, Lettering.asText()));
+        picture.draw(Canvas.withText(g2));
         String drawn = g2.getSVGElement();
         String head = String.format(
                 Locale.ROOT,

@@ -1,7 +1,7 @@
 package org.limedry.cli.chart;
 
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 import java.util.function.Function;
@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import org.limedry.cli.chart.CoverageChart.Row;
 
 /** Lays out the proof of a stated range: a dot for each row on the band in which it should lie. */
-final class CoveragePicture implements Picture {
+final class CoveragePicture extends Picture {
     private static final double ROW_PX = 34;
     private static final double BAND_PX = 18;
     private static final double STATED_PX = 24;
@@ -27,17 +27,17 @@ final class CoveragePicture implements Picture {
     private static final double HIGHEST_START_PERCENT = 50;
 
     private final CoverageChart chart;
-    private final Size size;
     private final boolean beside;
     private final double left;
     private final double right;
     private final double lowPercent;
     private final Paragraph head;
+    private final Rows<Row> rows;
 
     CoveragePicture(CoverageChart chart, Size size) {
+        super(size);
         this.chart = chart;
-        this.size = size;
-        double names = widest(row -> Text.plain(row.words(), size.textPx()));
+        double names = widest(row -> plain(row.words()));
         double figures = widest(this::figure);
         double plot = size.widthPx() - names - figures - 2 * COLUMN_GAP_PX;
         this.beside = plot >= LEAST_PLOT_PX;
@@ -50,11 +50,22 @@ final class CoveragePicture implements Picture {
         double start = Math.floor((lowest - ROOM_PERCENT) / STEP_PERCENT) * STEP_PERCENT;
         this.lowPercent = Math.max(0, Math.min(HIGHEST_START_PERCENT, start));
         this.head = Paragraph.wrapped(
-                Text.plain("cases inside their range, of 100; hatched: accepted" + band(), size.textPx()),
-                size.widthPx());
+                plain("cases inside their range, of 100; hatched: accepted" + band()), size.widthPx());
+        this.rows = placed();
     }
 
-    /** Bands that are all alike are told once. */
+    private Rows<Row> placed() {
+        return beside
+                ? Rows.below(rowsTop(), chart.rows(), row -> 0, row -> ROW_PX, 0)
+                : Rows.below(
+                        rowsTop(),
+                        chart.rows(),
+                        row -> words(row).heightPx() + WORDS_TO_BAND_PX,
+                        row -> BAND_PX,
+                        STACKED_GAP_PX);
+    }
+
+    /** Bands that are all alike are named once. */
     private String band() {
         Row first = chart.rows().get(0);
         boolean alike = chart.rows().stream()
@@ -75,10 +86,10 @@ final class CoveragePicture implements Picture {
     }
 
     private Text figure(Row row) {
-        return Text.bold(found(row), size.textPx());
+        return bold(result(row));
     }
 
-    private static String found(Row row) {
+    private static String result(Row row) {
         return count(row) + (row.accepted() ? ", " : ", outside; ") + width(row);
     }
 
@@ -95,30 +106,17 @@ final class CoveragePicture implements Picture {
         return "median width " + figure + (figure.equals("1") ? " day" : " days");
     }
 
-    @Override
-    public double widthPx() {
-        return size.widthPx();
-    }
-
     private double rowsTop() {
         return head.lines().size() * head.pitchPx() + STATED_PX;
     }
 
     private RowWords words(Row row) {
-        return RowWords.of(row.words(), found(row), size);
-    }
-
-    private double rowPx(Row row) {
-        return beside ? ROW_PX : words(row).heightPx() + WORDS_TO_BAND_PX + BAND_PX + STACKED_GAP_PX;
-    }
-
-    private double axisY() {
-        return rowsTop() + chart.rows().stream().mapToDouble(this::rowPx).sum();
+        return RowWords.of(row.words(), result(row), size);
     }
 
     @Override
-    public double heightPx() {
-        return axisY() + AXIS_PX;
+    double heightPx() {
+        return rows.bottom() + AXIS_PX;
     }
 
     private double x(double percent) {
@@ -126,21 +124,13 @@ final class CoveragePicture implements Picture {
     }
 
     @Override
-    public void draw(Canvas canvas) {
+    void draw(Canvas canvas) {
         canvas.paragraph(head, 0, 0, Align.START);
-        double top = rowsTop();
-        for (Row row : chart.rows()) {
-            double middle = beside ? top + ROW_PX / 2 : top + words(row).heightPx() + WORDS_TO_BAND_PX + BAND_PX / 2;
-            drawBand(canvas, row, middle);
-            top += rowPx(row);
-        }
+        rows.placed().forEach(row -> drawBand(canvas, row.row(), row.middle()));
         drawStated(canvas);
-        top = rowsTop();
-        for (Row row : chart.rows()) {
-            double middle = beside ? top + ROW_PX / 2 : top + words(row).heightPx() + WORDS_TO_BAND_PX + BAND_PX / 2;
-            drawDot(canvas, row, middle);
-            drawWords(canvas, row, top);
-            top += rowPx(row);
+        for (Rows.Placed<Row> row : rows.placed()) {
+            drawDot(canvas, row.row(), row.middle());
+            drawWords(canvas, row);
         }
         drawAxis(canvas);
     }
@@ -154,53 +144,49 @@ final class CoveragePicture implements Picture {
     private void drawStated(Canvas canvas) {
         double x = x(100 * chart.statedShare());
         double baseline = rowsTop() - 8;
-        canvas.line(new Line2D.Double(x, baseline + 4, x, axisY()), Ink.drop());
-        Text words = Text.plain("stated: " + percent(chart.statedShare()), size.textPx());
-        double leftmost = Math.min(x - words.widthPx() / 2, size.widthPx() - words.widthPx());
-        canvas.text(words, Math.max(0, leftmost), baseline, Align.START);
+        canvas.line(new Line2D.Double(x, baseline + 4, x, rows.bottom()), Ink.drop());
+        Text words = plain("stated: " + percent(chart.statedShare()));
+        canvas.text(words, leftAbout(x, words), baseline, Align.START);
     }
 
     private void drawDot(Canvas canvas, Row row, double middle) {
-        double x = x(100 * row.share());
-        canvas.fill(circle(x, middle, DOT_RADIUS_PX + 2), Ink.PAPER);
+        Point2D at = new Point2D.Double(x(100 * row.share()), middle);
+        canvas.fill(Marks.disc(at, DOT_RADIUS_PX + 2), Ink.PAPER);
         if (row.accepted()) {
-            canvas.fill(circle(x, middle, DOT_RADIUS_PX), Ink.BLACK);
+            canvas.fill(Marks.disc(at, DOT_RADIUS_PX), Ink.BLACK);
         } else {
-            canvas.draw(circle(x, middle, DOT_RADIUS_PX - 1), Ink.line(2.4), Ink.BLACK);
+            canvas.draw(Marks.disc(at, DOT_RADIUS_PX - 1), Ink.line(2.4), Ink.BLACK);
         }
     }
 
-    private static Ellipse2D circle(double x, double y, double radius) {
-        return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
-    }
-
-    private void drawWords(Canvas canvas, Row row, double top) {
+    private void drawWords(Canvas canvas, Rows.Placed<Row> placed) {
+        Row row = placed.row();
         if (beside) {
-            double baseline = top + ROW_PX / 2 + size.textPx() * 0.36;
-            canvas.text(Text.plain(row.words(), size.textPx()), 0, baseline, Align.START);
+            double baseline = placed.middle() + size.textPx() * 0.36;
+            canvas.text(plain(row.words()), 0, baseline, Align.START);
             canvas.text(figure(row), size.widthPx(), baseline, Align.END);
         } else {
-            words(row).draw(canvas, top);
+            words(row).draw(canvas, placed.top());
         }
     }
 
     private void drawAxis(Canvas canvas) {
-        double y = axisY();
+        double y = rows.bottom();
         canvas.line(new Line2D.Double(left, y, right, y), Ink.line(1));
         double free = Double.NEGATIVE_INFINITY;
         for (double tick = lowPercent; tick <= 100; tick += STEP_PERCENT) {
             canvas.line(new Line2D.Double(x(tick), y, x(tick), y + TICK_PX), Ink.line(1));
-            Text text = Text.plain(String.format(Locale.ROOT, "%.0f", tick), size.textPx());
-            double from = Math.min(x(tick) - text.widthPx() / 2, size.widthPx() - text.widthPx());
-            if (from >= free) {
-                canvas.text(text, Math.max(0, from), y + TICK_PX + 16, Align.START);
-                free = from + text.widthPx() + BETWEEN_TICKS_PX;
+            Text text = plain(String.format(Locale.ROOT, "%.0f", tick));
+            double left = leftAbout(x(tick), text);
+            if (left >= free) {
+                canvas.text(text, left, y + TICK_PX + 16, Align.START);
+                free = left + text.widthPx() + BETWEEN_TICKS_PX;
             }
         }
     }
 
     @Override
-    public String story() {
+    String story() {
         return chart.rows().stream()
                 .map(row -> "%s: %s came inside, stated %s of 100, accepted %s to %s%s."
                         .formatted(

@@ -18,6 +18,11 @@ public final class DateWords {
         return SHORT.format(day);
     }
 
+    /** Returns the day as on an axis, its two words never parted. */
+    static String unbroken(LocalDate day) {
+        return shortDay(day).replace(' ', '\u00a0');
+    }
+
     /** Returns the day as in a sentence: "7 January". */
     public static String longDay(LocalDate day) {
         return LONG.format(day);

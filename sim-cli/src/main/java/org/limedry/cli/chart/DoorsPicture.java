@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
  * Strips of hours under each other. Wide, for A4 landscape, the night and the reason stand beside each strip; narrow,
  * over and under it.
  */
-final class DoorsPicture implements Picture {
+final class DoorsPicture extends Picture {
     /** Wider than other charts: it fills a landscape sheet, and 30 px come out as 24 points. */
     private static final double WIDE_PX = 1000;
 
@@ -26,7 +26,6 @@ final class DoorsPicture implements Picture {
     private static final int HOURS_PER_TICK = 2;
 
     private final DoorsChart chart;
-    private final Size size;
     private final Columns columns;
     private final List<Row> rows = new ArrayList<>();
     private final double bottom;
@@ -39,8 +38,8 @@ final class DoorsPicture implements Picture {
             DoorsChart.Day day, double top, double stripTop, double stripHeight, Paragraph night, Paragraph why) {}
 
     DoorsPicture(DoorsChart chart, Size size) {
+        super(size);
         this.chart = chart;
-        this.size = size;
         columns = size.pick(
                 new Columns(WIDE_STRIP_LEFT_PX, WIDE_STRIP_WIDTH_PX, WIDE_WHY_LEFT_PX, WIDE_PX - WIDE_WHY_LEFT_PX),
                 new Columns(2, size.widthPx() - 4, 2, size.widthPx() - 4));
@@ -73,25 +72,25 @@ final class DoorsPicture implements Picture {
     }
 
     @Override
-    public double widthPx() {
+    double widthPx() {
         return size.pick(WIDE_PX, (double) size.widthPx());
     }
 
     @Override
-    public double heightPx() {
+    double heightPx() {
         return bottom;
     }
 
     @Override
-    public String story() {
+    String story() {
         return chart.days().stream()
                 .map(day -> day.weekday() + " " + day.date() + ": "
-                        + day.blocks().stream().map(DoorsPicture::told).collect(Collectors.joining(", "))
+                        + day.blocks().stream().map(DoorsPicture::sentence).collect(Collectors.joining(", "))
                         + "; night " + day.night() + ". " + day.why())
                 .collect(Collectors.joining(" "));
     }
 
-    private static String told(DoorsChart.Block block) {
+    private static String sentence(DoorsChart.Block block) {
         String word = switch (block.word()) {
             case OPEN -> "open";
             case SHUT -> "shut";
@@ -101,7 +100,7 @@ final class DoorsPicture implements Picture {
     }
 
     @Override
-    public void draw(Canvas canvas) {
+    void draw(Canvas canvas) {
         double headBaseline = hourText(chart.firstHour()).ascentPx();
         drawHours(canvas, headBaseline);
         if (size == Size.WIDE) {

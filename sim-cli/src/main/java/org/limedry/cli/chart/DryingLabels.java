@@ -9,14 +9,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.limedry.cli.chart.CurveSpots.Side;
 import org.limedry.cli.chart.DryingChart.Coat;
 import org.limedry.cli.chart.DryingChart.ShutSite;
 import org.limedry.cli.chart.DryingChart.Upright;
 
 /** The words inside one plot of the drying chart, and where they may stand. */
 final class DryingLabels {
-    private static final double BESIDE_PX = 5;
     private static final double HEIGHT_STEP_PX = 5;
     private static final double WIDEST_NAME_SHARE = 0.55;
 
@@ -33,16 +31,7 @@ final class DryingLabels {
     }
 
     Label of(Upright upright) {
-        Line2D line = line(upright);
-        double x = line.getX1();
-        Function<Paragraph, List<Rectangle2D>> spots = setting -> heights(setting, 0)
-                .flatMap(y -> Stream.of(x + BESIDE_PX, x - BESIDE_PX - setting.widthPx())
-                        .map(left -> box(left, y, setting)))
-                .toList();
-        List<Point2D> anchors = heights(Paragraph.of(text(upright.words())), 0)
-                .<Point2D>map(y -> new Point2D.Double(x, y))
-                .toList();
-        return new Label(upright, Paragraph.oneLineOrTwo(fitted(upright.words())), spots, anchors, Ink.PAPER);
+        return Label.beside(upright, Paragraph.oneLineOrTwo(fitted(upright.words())), line(upright));
     }
 
     /** Inside the block if it is wide enough, else across it. */
@@ -52,12 +41,12 @@ final class DryingLabels {
         List<Paragraph> inside = all.stream()
                 .filter(setting -> setting.widthPx() < block.getWidth())
                 .toList();
-        Function<Paragraph, List<Rectangle2D>> spots = setting -> heights(setting, (plotBottom - plotTop) / 5)
-                .map(y -> box(block.getCenterX() - setting.widthPx() / 2, y, setting))
+        Function<Paragraph, List<Rectangle2D>> spots = setting -> heights(setting)
+                .map(y -> setting.boxAt(block.getCenterX() - setting.widthPx() / 2, y))
                 .toList();
         Point2D middle = new Point2D.Double(block.getCenterX(), block.getCenterY());
         return inside.isEmpty()
-                ? new Label(shut, all, spots, List.of(middle), Ink.PAPER)
+                ? new Label(shut, all, spots, List.of(middle))
                 : new Label(shut, inside, spots, List.of(middle), Ink.SHUT);
     }
 
@@ -86,8 +75,7 @@ final class DryingLabels {
         Text shortest = words.get(words.size() - 1).cutTo(widestNamePx());
         List<Paragraph> settings = (fitting.isEmpty() ? List.of(shortest) : fitting)
                 .stream().flatMap(name -> Paragraph.oneLineOrTwo(name).stream()).toList();
-        CurveSpots spots = new CurveSpots(line, List.of(Side.ABOVE, Side.BELOW));
-        return new Label(coat, settings, spots::of, spots.anchors(), Ink.PAPER);
+        return Label.along(coat, settings, line, Label.Side.ABOVE);
     }
 
     Line2D line(Upright upright) {
@@ -125,17 +113,14 @@ final class DryingLabels {
         return Text.plain(words, frame.size().textPx());
     }
 
-    private Stream<Double> heights(Paragraph setting, double belowTopPx) {
+    /** Starts a fifth below the top. */
+    private Stream<Double> heights(Paragraph setting) {
         double first = plotTop + 3;
         double last = plotBottom - 3 - setting.heightPx();
-        double start = Math.min(first + belowTopPx, Math.max(first, last));
+        double start = Math.min(first + (plotBottom - plotTop) / 5, Math.max(first, last));
         Stream<Double> down = Stream.iterate(start, y -> y <= last, y -> y + HEIGHT_STEP_PX);
         Stream<Double> up = Stream.iterate(start - HEIGHT_STEP_PX, y -> y >= first, y -> y - HEIGHT_STEP_PX);
         return Stream.concat(down, up);
-    }
-
-    private static Rectangle2D box(double left, double y, Paragraph setting) {
-        return new Rectangle2D.Double(left, y, setting.widthPx(), setting.heightPx());
     }
 
     private Instant clamp(Instant at) {

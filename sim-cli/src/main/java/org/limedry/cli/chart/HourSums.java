@@ -3,6 +3,7 @@ package org.limedry.cli.chart;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,5 +81,27 @@ final class HourSums {
                         hour -> timeline.day(timeline.clamp(hour.at().minus(HALF_HOUR))),
                         LinkedHashMap::new,
                         Collectors.toList()));
+    }
+
+    /**
+     * A stretch of time during which something was so.
+     *
+     * @param from its start
+     * @param to its end
+     */
+    record Stretch(Instant from, Instant to) {
+        /** Joins stretches that touch; they must come in order. */
+        static List<Stretch> joined(List<Stretch> stretches) {
+            List<Stretch> joined = new ArrayList<>();
+            for (Stretch next : stretches) {
+                int last = joined.size() - 1;
+                if (last >= 0 && !next.from.isAfter(joined.get(last).to)) {
+                    joined.set(last, new Stretch(joined.get(last).from, next.to));
+                } else {
+                    joined.add(next);
+                }
+            }
+            return joined;
+        }
     }
 }

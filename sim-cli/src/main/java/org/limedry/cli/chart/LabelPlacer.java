@@ -110,7 +110,7 @@ final class LabelPlacer {
 
     private boolean clearOfTexts(Rectangle2D box) {
         Rectangle2D apart = Canvas.grown(box, TEXT_GAP_PX);
-        for (TextBox text : canvas.texts()) {
+        for (Canvas.TextBox text : canvas.texts()) {
             if (text.box().intersects(apart)) {
                 return false;
             }

@@ -1,5 +1,6 @@
 package org.limedry.cli.chart;
 
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,6 +57,11 @@ record Paragraph(List<Text> lines) {
 
     double widthPx() {
         return lines.stream().mapToDouble(Text::widthPx).max().orElse(0);
+    }
+
+    /** Returns the room it takes with its top left corner at the given place. */
+    Rectangle2D boxAt(double left, double top) {
+        return new Rectangle2D.Double(left, top, widthPx(), heightPx());
     }
 
     double pitchPx() {

@@ -1,6 +1,7 @@
 package org.limedry.cli.chart;
 
 import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.stream.Collectors;
@@ -9,7 +10,7 @@ import org.limedry.cli.chart.ProgrammeChart.Programme;
 import org.limedry.cli.chart.ProgrammeChart.Row;
 
 /** Programmes one below the other on the same weeks: work black, waiting hatched, the spread of the ready date dashed. */
-final class ProgrammePicture implements Picture {
+final class ProgrammePicture extends Picture {
     private static final double SAMPLES_PX = 34;
     private static final double HEADING_PX = 30;
     private static final double AXIS_PX = 40;
@@ -17,23 +18,27 @@ final class ProgrammePicture implements Picture {
     private static final double RIGHT_PX = 14;
     private static final double MOST_NAMES_PX = 250;
     private static final double NAME_GAP_PX = 10;
+    private static final double TICK_PX = 4.5;
+    private static final double BAR_PX = 16;
+    private static final double LEAST_WORK_PX = 8;
+    private static final double WORDS_GAP_PX = 7;
+    private static final double ARROW_PX = 9;
 
     private final ProgrammeChart chart;
-    private final Size size;
-    private final WeekScale weeks;
+    private final ValueScale weeks;
     private final double left;
 
     ProgrammePicture(ProgrammeChart chart, Size size) {
+        super(size);
         this.chart = chart;
-        this.size = size;
         double last = rows(chart)
                 .flatMap(row ->
                         Stream.concat(row.ready().known(), row.work().stream().map(ProgrammeChart.Work::toWeek)))
                 .max(Comparator.naturalOrder())
                 .orElse(chart.runWeeks());
-        this.weeks = WeekScale.reaching(Math.max(last, 1));
+        this.weeks = ValueScale.weeksTo(Math.max(last, 1));
         double widest = rows(chart)
-                .mapToDouble(row -> Text.plain(row.name(), size.textPx()).widthPx())
+                .mapToDouble(row -> plain(row.name()).widthPx())
                 .max()
                 .orElse(0);
         this.left = size.pick(Math.min(widest, MOST_NAMES_PX) + NAME_GAP_PX, 2.0);
@@ -44,12 +49,7 @@ final class ProgrammePicture implements Picture {
     }
 
     @Override
-    public double widthPx() {
-        return size.widthPx();
-    }
-
-    @Override
-    public double heightPx() {
+    double heightPx() {
         return chart.programmes().stream().mapToDouble(this::blockPx).sum() + SAMPLES_PX + FOOT_PX;
     }
 
@@ -70,14 +70,14 @@ final class ProgrammePicture implements Picture {
     }
 
     @Override
-    public String story() {
+    String story() {
         return chart.programmes().stream()
                 .map(programme -> programme.heading() + ": "
-                        + programme.rows().stream().map(this::told).collect(Collectors.joining("; ")))
+                        + programme.rows().stream().map(this::sentence).collect(Collectors.joining("; ")))
                 .collect(Collectors.joining(". ", "", "."));
     }
 
-    private String told(Row row) {
+    private String sentence(Row row) {
         String laid = row.work().isEmpty() ? "not laid" : "laid in week " + Weeks.half(lastWork(row));
         Weeks ready = row.ready();
         String spread = ready.ranged()
@@ -89,32 +89,37 @@ final class ProgrammePicture implements Picture {
     }
 
     @Override
-    public void draw(Canvas canvas) {
+    void draw(Canvas canvas) {
         drawSamples(canvas);
         double top = SAMPLES_PX;
         for (Programme programme : chart.programmes()) {
             drawProgramme(canvas, programme, top);
             top += blockPx(programme);
         }
-        Text foot = Text.plain("weeks from the first day of work", size.textPx());
+        Text foot = plain("weeks from the first day of work");
         canvas.text(foot, size.widthPx(), top + 4, Align.END);
     }
 
     private void drawSamples(Canvas canvas) {
         boolean ranged = rows(chart).anyMatch(row -> row.ready().ranged());
         canvas.fill(new Rectangle2D.Double(0, 6, 22, 14), Ink.BLACK);
-        canvas.text(Text.plain("working", size.textPx()), 27, 18, Align.START);
+        canvas.text(plain("working"), 27, 18, Align.START);
         canvas.bar(new Rectangle2D.Double(100, 6, 44, 14), Fill.LIGHT, Ink.line(1.3));
-        canvas.text(Text.plain("waiting", size.textPx()), 150, 18, Align.START);
+        canvas.text(plain("waiting"), 150, 18, Align.START);
         double at = size.pick(222, 214);
         if (ranged) {
-            ProgrammeBar.drawSpread(canvas, new Rectangle2D.Double(at, 6, size.pick(50, 40), 14));
+            drawSpread(canvas, new Rectangle2D.Double(at, 6, size.pick(50, 40), 14));
             String words = size.pick("may be ready from here to here; thick tick likely", "may be ready");
-            canvas.text(Text.plain(words, size.textPx()), size.pick(278, 259), 18, Align.START);
+            canvas.text(plain(words), size.pick(278, 259), 18, Align.START);
         } else {
-            canvas.line(new Line2D.Double(at + 4, 3, at + 4, 23), Ink.line(ProgrammeBar.TICK_PX));
-            canvas.text(Text.plain("likely ready", size.textPx()), at + 14, 18, Align.START);
+            canvas.line(new Line2D.Double(at + 4, 3, at + 4, 23), Ink.line(TICK_PX));
+            canvas.text(plain("likely ready"), at + 14, 18, Align.START);
         }
+    }
+
+    private static void drawSpread(Canvas canvas, Rectangle2D box) {
+        canvas.fill(box, Ink.PAPER);
+        canvas.draw(box, Ink.dashed(1.5, 4f, 3f), Ink.BLACK);
     }
 
     private void drawProgramme(Canvas canvas, Programme programme, double top) {
@@ -131,13 +136,13 @@ final class ProgrammePicture implements Picture {
     }
 
     private void drawTick(Canvas canvas, double tick, double baseline) {
-        Text text = Text.plain(tick == 0 ? "week 0" : Weeks.half(tick), size.textPx());
+        Text text = plain(tick == 0 ? "week 0" : Weeks.half(tick));
         double start = tick == 0 ? left : x(tick) - text.widthPx() / 2;
         canvas.text(text, Math.min(start, size.widthPx() - text.widthPx()), baseline, Align.START);
     }
 
     private double x(double week) {
-        return left + (size.widthPx() - RIGHT_PX - left) * week / weeks.end();
+        return left + (size.widthPx() - RIGHT_PX - left) * week / weeks.high();
     }
 
     private static double lastWork(Row row) {
@@ -149,12 +154,90 @@ final class ProgrammePicture implements Picture {
 
     private void drawRow(Canvas canvas, Row row, double top) {
         double barTop = top + size.pick(4, 22);
-        new ProgrammeBar(row, this::x, barTop, size).draw(canvas);
-        Text name = Text.plain(row.name(), size.textPx());
+        new Bar(row, barTop).draw(canvas);
+        Text name = plain(row.name());
         if (size == Size.WIDE) {
             canvas.text(name.cutTo(left - NAME_GAP_PX), left - NAME_GAP_PX, top + 18, Align.END);
         } else {
             canvas.boxed(name.cutTo(size.widthPx() - left), left, top + 15, Align.START);
+        }
+    }
+
+    /** The bar of one coat: work, waiting, the spread of its ready date, and the likely date in words beside it. */
+    private final class Bar {
+        private final Row row;
+        private final double top;
+        private final double plotEnd = widthPx() - ARROW_PX - 1;
+
+        Bar(Row row, double top) {
+            this.row = row;
+            this.top = top;
+        }
+
+        void draw(Canvas canvas) {
+            if (!row.work().isEmpty()) {
+                drawWaiting(canvas);
+                row.work().forEach(work -> canvas.fill(box(workStart(work), workEnd(work)), Ink.BLACK));
+                row.ready().likely().ifPresent(week -> Marks.likely(canvas, x(week), top + BAR_PX / 2, BAR_PX));
+            }
+            drawWords(canvas);
+        }
+
+        private void drawWaiting(Canvas canvas) {
+            Weeks ready = row.ready();
+            double waitsFrom =
+                    row.work().stream().mapToDouble(this::workEnd).max().orElse(0);
+            double earliest = ready.earliest().map(ProgrammePicture.this::x).orElse(plotEnd);
+            if (earliest > waitsFrom) {
+                canvas.bar(box(waitsFrom, earliest), Fill.LIGHT, Ink.line(1.2));
+            }
+            double latest = latest();
+            if (ready.ranged() && latest > earliest) {
+                drawSpread(canvas, box(earliest, latest));
+            }
+            if (ready.latest().isEmpty()) {
+                Marks.goesOn(canvas, new Point2D.Double(plotEnd, top + BAR_PX / 2), BAR_PX / 2, ARROW_PX);
+            }
+        }
+
+        private double latest() {
+            return row.ready().latest().map(ProgrammePicture.this::x).orElse(plotEnd);
+        }
+
+        private double workStart(ProgrammeChart.Work work) {
+            return x(work.fromWeek());
+        }
+
+        private double workEnd(ProgrammeChart.Work work) {
+            return Math.max(x(work.toWeek()), workStart(work) + LEAST_WORK_PX);
+        }
+
+        private Rectangle2D box(double from, double to) {
+            return new Rectangle2D.Double(from, top, to - from, BAR_PX);
+        }
+
+        /** Right of the bar if there is room, else left of it, else on its end. */
+        private void drawWords(Canvas canvas) {
+            Text text = plain(row.words());
+            double first =
+                    row.work().stream().mapToDouble(this::workStart).min().orElse(x(0));
+            double start = Math.min(
+                    first,
+                    row.ready().ranged()
+                            ? row.ready()
+                                    .earliest()
+                                    .map(ProgrammePicture.this::x)
+                                    .orElse(first)
+                            : first);
+            double right = row.work().isEmpty() ? first : Math.max(latest(), first) + WORDS_GAP_PX + TICK_PX / 2;
+            double before = start - WORDS_GAP_PX - text.widthPx();
+            double at = size.widthPx() - text.widthPx() - ARROW_PX - WORDS_GAP_PX;
+            if (right + text.widthPx() <= size.widthPx()) {
+                at = right;
+            } else if (before >= x(0)) {
+                at = before;
+            }
+            canvas.boxed(text, at, top + 13, Align.START);
         }
     }
 }

@@ -1,43 +1,40 @@
 package org.limedry.cli.chart;
 
 import java.awt.BasicStroke;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
-import org.limedry.cli.chart.CurveSpots.Side;
+import org.limedry.cli.chart.Label.Side;
 import org.limedry.climate.LoggedReading;
 
 /** Lays out the chart of what a logger read: one panel for temperatures, one for humidity, whichever there are. */
-final class ReadingsPicture implements Picture {
-    private static final int AXIS_TITLE_BASELINE_PX = 14;
-    private static final int TITLE_TO_PLOT_PX = 16;
-    private static final int BETWEEN_PX = 18;
-    private static final int DATES_PX = 32;
+final class ReadingsPicture extends PanelStack {
     private static final double DOT_PX = 3;
 
     private final ReadingsChart chart;
-    private final Size size;
-    private final TimeScale times;
-    private final ReadingsLines air;
-    private final ReadingsLines surface;
-    private final ReadingsLines humidity;
-    private final List<Panel> panels = new ArrayList<>();
+    private final Lines air;
+    private final Lines surface;
+    private final Lines humidity;
+    private final List<Laid> panels = new ArrayList<>();
 
     ReadingsPicture(ReadingsChart chart, Size size) {
+        super(chart.timeline(), size);
         this.chart = chart;
-        this.size = size;
-        this.times = new TimeScale(chart.timeline(), size.pick(44, 34), size.pick(670, 348));
-        this.air = ReadingsLines.of(chart, LoggedReading::celsius);
-        this.surface = ReadingsLines.of(chart, LoggedReading::surfaceCelsius);
-        this.humidity = ReadingsLines.of(chart, ReadingsPicture::percent);
+        this.air = Lines.of(chart, LoggedReading::celsius);
+        this.surface = Lines.of(chart, LoggedReading::surfaceCelsius);
+        this.humidity = Lines.of(chart, ReadingsPicture::percent);
         if (!air.isEmpty() || !surface.isEmpty()) {
             addPanel(
                     titleOf(
@@ -51,7 +48,7 @@ final class ReadingsPicture implements Picture {
     }
 
     /** Two ranges upon each other could not be told apart. */
-    private Stream<ReadingsLines> shownBands() {
+    private Stream<Lines> shownBands() {
         return air.isEmpty() || surface.isEmpty() ? Stream.of(air, surface) : Stream.empty();
     }
 
@@ -61,12 +58,10 @@ final class ReadingsPicture implements Picture {
     }
 
     /** One plot under its axis title. */
-    private record Panel(String title, TimePanel plot, int top) {}
+    private record Laid(String title, TimePanel plot) {}
 
     private void addPanel(String title, ValueScale scale) {
-        int top = panels.isEmpty() ? 0 : (int) panels.get(0).plot().area().getMaxY() + BETWEEN_PX;
-        int plotTop = top + AXIS_TITLE_BASELINE_PX + TITLE_TO_PLOT_PX;
-        panels.add(new Panel(title, new TimePanel(times, scale, plotTop, plotTop + size.pick(140, 150)), top));
+        panels.add(new Laid(title, add(scale, size.pick(140, 150))));
     }
 
     private static OptionalDouble percent(LoggedReading reading) {
@@ -90,22 +85,8 @@ final class ReadingsPicture implements Picture {
     }
 
     @Override
-    public double widthPx() {
-        return size.widthPx();
-    }
-
-    private double bottom() {
-        return panels.get(panels.size() - 1).plot().area().getMaxY();
-    }
-
-    @Override
-    public double heightPx() {
-        return bottom() + DATES_PX;
-    }
-
-    @Override
-    public void draw(Canvas canvas) {
-        for (Panel panel : panels) {
+    void draw(Canvas canvas) {
+        for (Laid panel : panels) {
             boolean warm = panel.title().startsWith("temperature");
             List<Drawn> drawn = new ArrayList<>();
             if (warm) {
@@ -118,56 +99,43 @@ final class ReadingsPicture implements Picture {
             }
             panel.plot().draw(canvas, size);
             dots(canvas, panel.plot(), warm ? List.of(air, surface) : List.of(humidity));
-            canvas.text(text(panel.title()), 0, panel.top() + AXIS_TITLE_BASELINE_PX, Align.START);
+            drawTitle(canvas, panel.plot(), panel.title());
             if (warm && !air.isEmpty() && !surface.isEmpty()) {
                 name(canvas, panel.plot(), drawn);
             }
         }
-        TimeTick.draw(canvas, times, bottom(), size);
-    }
-
-    private Text text(String words) {
-        return Text.plain(words, size.textPx());
+        drawDates(canvas);
     }
 
     /** A line where it was drawn. */
-    private record Drawn(ReadingsLines owner, List<Point2D> points) {}
+    private record Drawn(Lines owner, List<Point2D> points) {}
 
-    private static List<Drawn> add(TimePanel plot, ReadingsLines lines, BasicStroke stroke) {
+    private static List<Drawn> add(TimePanel plot, Lines lines, BasicStroke stroke) {
         return lines.lines().stream()
-                .map(line -> new Drawn(lines, plot.addLine(line, stroke)))
+                .map(line -> new Drawn(lines, plot.addTimes(line, stroke)))
                 .toList();
     }
 
     /** The range of each day lies under everything else. */
-    private void bands(Canvas canvas, TimePanel plot, ReadingsLines lines) {
-        for (List<ReadingsLines.Band> band : lines.bands()) {
-            Path2D area = new Path2D.Double();
-            Point2D first =
-                    plot.place(new TimedValue(band.get(0).at(), band.get(0).high()));
-            area.moveTo(first.getX(), first.getY());
-            band.stream()
+    private void bands(Canvas canvas, TimePanel plot, Lines lines) {
+        for (List<Lines.Band> band : lines.bands()) {
+            List<Point2D> highs = band.stream()
                     .map(day -> plot.place(new TimedValue(day.at(), day.high())))
-                    .forEach(point -> area.lineTo(point.getX(), point.getY()));
-            for (int i = band.size() - 1; i >= 0; i--) {
-                Point2D low =
-                        plot.place(new TimedValue(band.get(i).at(), band.get(i).low()));
-                area.lineTo(low.getX(), low.getY());
-            }
-            area.closePath();
-            canvas.fill(area, Ink.TINT);
+                    .toList();
+            List<Point2D> lows = band.stream()
+                    .map(day -> plot.place(new TimedValue(day.at(), day.low())))
+                    .toList();
+            canvas.fill(Marks.between(highs, lows), Ink.TINT);
         }
     }
 
     /** A reading between two gaps has no line. */
-    private void dots(Canvas canvas, TimePanel plot, List<ReadingsLines> all) {
+    private void dots(Canvas canvas, TimePanel plot, List<Lines> all) {
         all.stream()
                 .flatMap(lines -> lines.lines().stream())
                 .filter(line -> line.size() == 1)
                 .map(line -> plot.place(line.get(0)))
-                .forEach(point -> canvas.fill(
-                        new Ellipse2D.Double(point.getX() - DOT_PX / 2, point.getY() - DOT_PX / 2, DOT_PX, DOT_PX),
-                        Ink.BLACK));
+                .forEach(point -> canvas.fill(Marks.disc(point, DOT_PX / 2), Ink.BLACK));
     }
 
     private void name(Canvas canvas, TimePanel plot, List<Drawn> drawn) {
@@ -175,30 +143,23 @@ final class ReadingsPicture implements Picture {
         LabelPlacer placer = new LabelPlacer(canvas, area);
         drawn.stream()
                 .filter(line -> line.points().size() > 1)
-                .forEach(line -> placer.avoid(line.owner(), TimePanel.pieces(line.points())));
+                .forEach(line -> placer.avoid(line.owner(), Panel.pieces(line.points())));
         longest(drawn, air).ifPresent(line -> placer.place(label(line, "air", Side.ABOVE)));
         longest(drawn, surface).ifPresent(line -> placer.place(label(line, "wall", Side.BELOW)));
     }
 
-    private static Optional<Drawn> longest(List<Drawn> drawn, ReadingsLines owner) {
+    private static Optional<Drawn> longest(List<Drawn> drawn, Lines owner) {
         return drawn.stream()
                 .filter(line -> line.owner().equals(owner))
                 .max((a, b) -> Integer.compare(a.points().size(), b.points().size()));
     }
 
     private Label label(Drawn line, String words, Side first) {
-        CurveSpots spots = new CurveSpots(
-                line.points(), first == Side.ABOVE ? List.of(Side.ABOVE, Side.BELOW) : List.of(Side.BELOW, Side.ABOVE));
-        return new Label(
-                line.owner(),
-                List.of(Paragraph.of(Text.bold(words, size.textPx()))),
-                spots::of,
-                spots.anchors(),
-                Ink.PAPER);
+        return Label.along(line.owner(), List.of(Paragraph.of(bold(words))), line.points(), first);
     }
 
     @Override
-    public String story() {
+    String story() {
         Timeline timeline = chart.timeline();
         return String.format(
                 Locale.ROOT,
@@ -213,9 +174,93 @@ final class ReadingsPicture implements Picture {
                 range(" The humidity stands between %.0f and %.0f percent.", humidity));
     }
 
-    private static String range(String sentence, ReadingsLines lines) {
+    private static String range(String sentence, Lines lines) {
         DoubleSummaryStatistics range =
                 lines.values().stream().mapToDouble(Double::doubleValue).summaryStatistics();
         return lines.isEmpty() ? "" : String.format(Locale.ROOT, sentence, range.getMin(), range.getMax());
+    }
+
+    /**
+     * One thing that a logger read, as lines to draw: a new line begins after each gap.
+     *
+     * @param lines what was read, or the means of days that have at least half of their readings; none is empty
+     * @param bands the lowest and highest of each day, where the lines are means of days; empty otherwise
+     */
+    private record Lines(List<List<TimedValue>> lines, List<List<Band>> bands) {
+        private static final double GAP_INTERVALS = 1.9;
+        private static final int HOURS_TO_NOON = 12;
+
+        /** The lowest and the highest of a day. */
+        record Band(Instant at, double low, double high) {}
+
+        static Lines of(ReadingsChart chart, Function<LoggedReading, OptionalDouble> of) {
+            List<TimedValue> all = new ArrayList<>();
+            for (LoggedReading reading : chart.readings().all()) {
+                of.apply(reading).ifPresent(value -> all.add(new TimedValue(reading.at(), value)));
+            }
+            if (!chart.timeline().byDay()) {
+                return new Lines(cut(all, chart.readings().interval()), List.of());
+            }
+            return byDay(all, chart.timeline(), chart.readings().interval());
+        }
+
+        private static Lines byDay(List<TimedValue> all, Timeline timeline, Duration interval) {
+            Map<LocalDate, List<Double>> days = new TreeMap<>();
+            all.forEach(point -> days.computeIfAbsent(timeline.day(point.at()), day -> new ArrayList<>())
+                    .add(point.value()));
+            // The mean of a morning is not that of a day.
+            days.values()
+                    .removeIf(values -> values.size() * interval.toSeconds() * 2
+                            < Duration.ofDays(1).toSeconds());
+            List<TimedValue> means = new ArrayList<>();
+            List<Band> bands = new ArrayList<>();
+            days.forEach((day, values) -> {
+                Instant noon = timeline.clamp(timeline.startOf(day).plus(Duration.ofHours(HOURS_TO_NOON)));
+                var statistics =
+                        values.stream().mapToDouble(Double::doubleValue).summaryStatistics();
+                means.add(new TimedValue(noon, statistics.getAverage()));
+                bands.add(new Band(noon, statistics.getMin(), statistics.getMax()));
+            });
+            List<List<TimedValue>> lines = cut(means, Duration.ofDays(1));
+            List<List<Band>> cutBands = new ArrayList<>();
+            int from = 0;
+            for (List<TimedValue> line : lines) {
+                cutBands.add(List.copyOf(bands.subList(from, from + line.size())));
+                from += line.size();
+            }
+            return new Lines(lines, cutBands);
+        }
+
+        private static List<List<TimedValue>> cut(List<TimedValue> points, Duration interval) {
+            List<List<TimedValue>> lines = new ArrayList<>();
+            for (int i = 0; i < points.size(); i++) {
+                boolean gap = i > 0
+                        && Duration.between(
+                                                points.get(i - 1).at(),
+                                                points.get(i).at())
+                                        .toSeconds()
+                                > GAP_INTERVALS * interval.toSeconds();
+                if (i == 0 || gap) {
+                    lines.add(new ArrayList<>());
+                }
+                lines.get(lines.size() - 1).add(points.get(i));
+            }
+            return lines;
+        }
+
+        boolean isEmpty() {
+            return lines.isEmpty();
+        }
+
+        /** Returns all values that will be drawn. */
+        List<Double> values() {
+            List<Double> values = new ArrayList<>();
+            lines.forEach(line -> line.forEach(point -> values.add(point.value())));
+            bands.forEach(band -> band.forEach(day -> {
+                values.add(day.low());
+                values.add(day.high());
+            }));
+            return values;
+        }
     }
 }

@@ -1,7 +1,6 @@
 package org.limedry.cli.chart;
 
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.time.Instant;
@@ -16,8 +15,6 @@ import org.limedry.cli.chart.DryingChart.Coat;
 final class ReadyRow {
     private static final int SMALLEST_PX = 13;
     private static final double BAR_PX = 10;
-    private static final double TICK_PX = 5;
-    private static final double TICK_PROUD_PX = 4;
     private static final double ARROW_PX = 10;
     private static final double GAP_PX = 10;
     private static final double BESIDE_PITCH_PX = 30;
@@ -105,22 +102,19 @@ final class ReadyRow {
         if (!byHand() && first.isPresent() && rightBarEnd() > x(first.get())) {
             Rectangle2D bar =
                     new Rectangle2D.Double(x(first.get()), middle - BAR_PX / 2, rightBarEnd() - x(first.get()), BAR_PX);
-            canvas.bar(bar, Fill.WHITE, Ink.line(1.6));
+            Marks.range(canvas, bar, Fill.WHITE);
         }
         if (goesOn()) {
-            Path2D head = arrow();
-            canvas.fill(head, Ink.PAPER);
-            canvas.draw(head, Ink.line(1.6), Ink.BLACK);
+            Marks.goesOn(canvas, new Point2D.Double(scale.right(), middle), ARROW_PX, ARROW_PX - 1);
         }
         likelyX().ifPresent(x -> drawLikely(canvas, x));
     }
 
     private void drawLikely(Canvas canvas, double x) {
         if (byHand()) {
-            Diamond.draw(canvas, new Point2D.Double(x, middle), Ink.BLACK);
+            Marks.diamond(canvas, new Point2D.Double(x, middle), Ink.BLACK);
         } else {
-            double reach = BAR_PX / 2 + TICK_PROUD_PX;
-            canvas.line(new Line2D.Double(x, middle - reach, x, middle + reach), Ink.line(TICK_PX));
+            Marks.likely(canvas, x, middle, BAR_PX);
         }
     }
 
@@ -141,11 +135,11 @@ final class ReadyRow {
     }
 
     private double leftEnd() {
-        return knownX().isEmpty() ? scale.right() : knownX().get(0) - Diamond.REACH_PX;
+        return knownX().isEmpty() ? scale.right() : knownX().get(0) - Marks.DIAMOND_PX;
     }
 
     private double rightEnd() {
-        return goesOn() ? scale.right() + ARROW_PX : rightBarEnd() + Diamond.REACH_PX;
+        return goesOn() ? scale.right() + ARROW_PX : rightBarEnd() + Marks.DIAMOND_PX;
     }
 
     private List<Double> knownX() {
@@ -154,14 +148,5 @@ final class ReadyRow {
                 .filter(at -> says.inRun(Optional.of(at)).isPresent())
                 .map(this::x)
                 .toList();
-    }
-
-    private Path2D arrow() {
-        Path2D head = new Path2D.Double();
-        head.moveTo(scale.right(), middle - ARROW_PX);
-        head.lineTo(scale.right() + ARROW_PX - 1, middle);
-        head.lineTo(scale.right(), middle + ARROW_PX);
-        head.closePath();
-        return head;
     }
 }

@@ -1,7 +1,6 @@
 package org.limedry.cli.chart;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Optional;
 import org.limedry.cli.chart.DryingChart.Coat;
 
@@ -15,7 +14,7 @@ final class ReadyWords {
 
     /** Returns the short form: "likely 7 Jan". */
     String shortForm(Coat coat) {
-        String end = unbroken(timeline.lastDay());
+        String end = DateWords.unbroken(timeline.lastDay());
         Ready ready = coat.ready();
         if (ready instanceof Ready.ByHand hand) {
             return "your test, " + shortDay(hand.passed());
@@ -68,12 +67,7 @@ final class ReadyWords {
     }
 
     private String shortDay(Instant at) {
-        return unbroken(timeline.day(at));
-    }
-
-    /** Day and month stay on one line. */
-    private static String unbroken(LocalDate day) {
-        return DateWords.shortDay(day).replace(' ', '\u00a0');
+        return DateWords.unbroken(timeline.day(at));
     }
 
     private String longDay(Instant at) {

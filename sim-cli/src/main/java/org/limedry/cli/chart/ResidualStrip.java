@@ -1,19 +1,16 @@
 package org.limedry.cli.chart;
 
 import java.awt.BasicStroke;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.limedry.cli.chart.ResidualChart.Channel;
-import org.limedry.cli.chart.ResidualChart.Marks;
 import org.limedry.cli.chart.ResidualLines.Sample;
 
 /** One strip of a {@link ResidualChart}: readings close together stand against lines, readings far apart against ticks. */
@@ -51,7 +48,7 @@ final class ResidualStrip {
         ResidualLines lines = ResidualLines.of(channel, times.timeline());
         this.slotPx = slotPx(lines.samples(), times);
         double wide = Math.min(MOST_MARK_PX, MARK_SHARE * slotPx);
-        boolean apart = channel.marks() != Marks.LINE && wide >= LEAST_MARK_PX;
+        boolean apart = channel.marks() != ResidualChart.Marks.LINE && wide >= LEAST_MARK_PX;
         this.markPx = apart ? wide : ALONE_PX;
         this.joined = apart
                 ? List.of()
@@ -84,7 +81,7 @@ final class ResidualStrip {
                         sample.afterLow() - channel.reach(),
                         sample.afterHigh() + channel.reach()))
                 .summaryStatistics();
-        return channel.marks() == Marks.BARS
+        return channel.marks() == ResidualChart.Marks.BARS
                 ? ValueScale.fromZero(range.getMax())
                 : ValueScale.between(range.getMin(), range.getMax());
     }
@@ -97,29 +94,24 @@ final class ResidualStrip {
         joined.forEach(run -> drawBand(canvas, run));
         alone.forEach(sample -> canvas.fill(band(sample), Ink.TINT));
         plot.draw(canvas, size);
-        drawGrid(canvas);
-        if (channel.marks() == Marks.BARS) {
+        if (channel.marks() != ResidualChart.Marks.LINE && scale.ticks().contains(0.0)) {
+            canvas.line(across(plot.area(), plot.y(0)), Ink.line(1));
+        }
+        if (channel.marks() == ResidualChart.Marks.BARS) {
             joined.forEach(run -> run.forEach(sample -> drawBar(canvas, sample)));
             alone.forEach(sample -> drawBar(canvas, sample));
         }
         joined.forEach(run -> drawModel(canvas, run));
-        if (channel.marks() == Marks.LINE) {
+        if (channel.marks() == ResidualChart.Marks.LINE) {
             joined.forEach(run -> drawRead(canvas, run));
         }
         alone.forEach(sample -> drawTicks(canvas, sample));
         drawRanges(canvas, alone);
-        if (channel.marks() == Marks.DOTS) {
+        if (channel.marks() == ResidualChart.Marks.DOTS) {
             joined.forEach(run -> run.forEach(sample -> drawDot(canvas, sample)));
         }
-        if (channel.marks() != Marks.BARS) {
+        if (channel.marks() != ResidualChart.Marks.BARS) {
             alone.forEach(sample -> drawDot(canvas, sample));
-        }
-    }
-
-    private void drawGrid(Canvas canvas) {
-        for (double tick : scale.ticks()) {
-            boolean nought = tick == 0 && channel.marks() != Marks.LINE;
-            canvas.draw(across(plot.area(), plot.y(tick)), Ink.line(1), nought ? Ink.BLACK : Ink.GRID);
         }
     }
 
@@ -138,27 +130,15 @@ final class ResidualStrip {
                 .toList());
     }
 
-    private static Path2D path(List<Point2D> points) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(points.get(0).getX(), points.get(0).getY());
-        points.subList(1, points.size()).forEach(point -> path.lineTo(point.getX(), point.getY()));
-        return path;
-    }
-
     private void drawBand(Canvas canvas, List<Sample> run) {
-        List<Point2D> edge = new ArrayList<>(thinned(run, sample -> sample.afterHigh() + channel.reach()));
+        List<Point2D> upper = thinned(run, sample -> sample.afterHigh() + channel.reach());
         List<Point2D> lower = thinned(run, sample -> sample.afterLow() - channel.reach());
-        for (int i = lower.size() - 1; i >= 0; i--) {
-            edge.add(lower.get(i));
-        }
-        Path2D area = path(edge);
-        area.closePath();
-        canvas.fill(area, Ink.TINT);
+        canvas.fill(Marks.between(upper, lower), Ink.TINT);
     }
 
     private void drawRead(Canvas canvas, List<Sample> run) {
         drawRanges(canvas, run);
-        canvas.draw(path(thinned(run, sample -> sample.mean().measured())), Ink.line(READ_PX), Ink.BLACK);
+        canvas.draw(Marks.path(thinned(run, sample -> sample.mean().measured())), Ink.line(READ_PX), Ink.BLACK);
     }
 
     /** From the lowest to the highest of each day, as one shape. */
@@ -179,8 +159,8 @@ final class ResidualStrip {
     }
 
     private void drawModel(Canvas canvas, List<Sample> run) {
-        Path2D before = path(thinned(run, sample -> sample.mean().before()));
-        Path2D after = path(thinned(run, sample -> sample.mean().after()));
+        Path2D before = Marks.path(thinned(run, sample -> sample.mean().before()));
+        Path2D after = Marks.path(thinned(run, sample -> sample.mean().after()));
         canvas.draw(before, Ink.line(BEFORE_PX + 2 * HALO_PX), Ink.PAPER);
         canvas.draw(before, before(), Ink.BLACK);
         canvas.draw(after, Ink.line(NOW_PX + 2 * HALO_PX), Ink.PAPER);
@@ -237,11 +217,7 @@ final class ResidualStrip {
     }
 
     static void drawDot(Canvas canvas, Point2D at) {
-        canvas.fill(circle(at, DOT_RADIUS_PX + HALO_PX), Ink.PAPER);
-        canvas.fill(circle(at, DOT_RADIUS_PX), Ink.BLACK);
-    }
-
-    private static Ellipse2D circle(Point2D at, double radius) {
-        return new Ellipse2D.Double(at.getX() - radius, at.getY() - radius, 2 * radius, 2 * radius);
+        canvas.fill(Marks.disc(at, DOT_RADIUS_PX + HALO_PX), Ink.PAPER);
+        canvas.fill(Marks.disc(at, DOT_RADIUS_PX), Ink.BLACK);
     }
 }

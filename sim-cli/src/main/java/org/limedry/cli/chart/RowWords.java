@@ -1,20 +1,20 @@
 package org.limedry.cli.chart;
 
 /**
- * Words over a row: what it is, and in bold what was found, at the right where both have room in one line and below
+ * Words over a row: what it is, and in bold what came of it, at the right where both have room in one line and below
  * where not.
  *
  * @param what what the row is
- * @param found what was found
+ * @param result what came of it
  * @param beside whether both stand in one line
  * @param widthPx width of the row, px
  */
-record RowWords(Paragraph what, Paragraph found, boolean beside, double widthPx) {
+record RowWords(Paragraph what, Paragraph result, boolean beside, double widthPx) {
     private static final double BETWEEN_PX = 14;
 
-    static RowWords of(String what, String found, Size size) {
+    static RowWords of(String what, String result, Size size) {
         Text plain = Text.plain(what, size.textPx());
-        Text bold = Text.bold(found, size.textPx());
+        Text bold = Text.bold(result, size.textPx());
         double widthPx = size.widthPx();
         return new RowWords(
                 Paragraph.wrapped(plain, widthPx),
@@ -24,7 +24,7 @@ record RowWords(Paragraph what, Paragraph found, boolean beside, double widthPx)
     }
 
     double heightPx() {
-        return beside ? what.heightPx() : whatPx() + found.heightPx();
+        return beside ? what.heightPx() : whatPx() + result.heightPx();
     }
 
     private double whatPx() {
@@ -35,9 +35,9 @@ record RowWords(Paragraph what, Paragraph found, boolean beside, double widthPx)
     void draw(Canvas canvas, double top) {
         canvas.boxed(what, 0, top, Align.START);
         if (beside) {
-            canvas.boxed(found, widthPx - found.widthPx(), top, Align.START);
+            canvas.boxed(result, widthPx - result.widthPx(), top, Align.START);
         } else {
-            canvas.boxed(found, 0, top + whatPx(), Align.START);
+            canvas.boxed(result, 0, top + whatPx(), Align.START);
         }
     }
 }

@@ -1,7 +1,8 @@
 package org.limedry.cli.chart;
 
+import java.awt.Rectangle;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
@@ -11,9 +12,10 @@ import java.util.stream.IntStream;
 import org.limedry.cli.chart.SeasonsChart.Bar;
 
 /** A bar for each start: from earliest to latest with a thick tick at likely, or from the ground where nothing else is known. */
-final class SeasonsPicture implements Picture {
-    private static final double TOP_PX = 46;
-    private static final double RIGHT_PX = 6;
+final class SeasonsPicture extends Picture {
+    private static final int TOP_PX = 45;
+    private static final int GROUND_PX = 28;
+    private static final int RIGHT_PX = 6;
     private static final double BAR_SHARE = 0.5;
     private static final double TICK_PROUD_PX = 4;
     private static final double TICK_PX = 4.5;
@@ -21,39 +23,36 @@ final class SeasonsPicture implements Picture {
     private static final double WORDS_GAP_PX = 9;
 
     private final SeasonsChart chart;
-    private final Size size;
-    private final WeekScale scale;
-    private final double left;
-    private final double ground;
+    private final ValueScale scale;
+    private final Panel panel;
 
     SeasonsPicture(SeasonsChart chart, Size size) {
+        super(size);
         this.chart = chart;
-        this.size = size;
         double highest = chart.bars().stream()
                 .flatMap(bar -> bar.weeks().known())
                 .max(Comparator.naturalOrder())
                 .orElse(chart.runWeeks());
-        this.scale = WeekScale.reaching(highest);
-        this.left = size.pick(34, 28);
-        this.ground = heightPx() - 28;
+        ValueScale weeks = ValueScale.weeksTo(highest);
+        this.scale = ValueScale.upTo(weeks.high(), weeks.step());
+        int left = size.pick(34, 28);
+        int height = (int) heightPx() - GROUND_PX - TOP_PX;
+        Rectangle area = new Rectangle(left, TOP_PX, size.widthPx() - RIGHT_PX - left, height);
+        ValueScale starts = new ValueScale(0, chart.bars().size(), 1);
+        this.panel = new Panel.Plain(starts, scale, area);
     }
 
     @Override
-    public double widthPx() {
-        return size.widthPx();
-    }
-
-    @Override
-    public double heightPx() {
+    double heightPx() {
         return size.pick(264, 304);
     }
 
     @Override
-    public String story() {
-        return chart.bars().stream().map(this::told).collect(Collectors.joining("; ", "By day of start: ", "."));
+    String story() {
+        return chart.bars().stream().map(this::sentence).collect(Collectors.joining("; ", "By day of start: ", "."));
     }
 
-    private String told(Bar bar) {
+    private String sentence(Bar bar) {
         Weeks weeks = bar.weeks();
         String likely = "likely " + words(weeks.likely()) + " weeks";
         return bar.name() + " "
@@ -65,17 +64,9 @@ final class SeasonsPicture implements Picture {
     }
 
     @Override
-    public void draw(Canvas canvas) {
-        canvas.text(
-                Text.plain("weeks from first coat until the last coat is ready", size.textPx()), 0, 16, Align.START);
-        for (double tick : scale.ticks()) {
-            double y = y(tick);
-            canvas.draw(
-                    new Line2D.Double(left, y, size.widthPx() - RIGHT_PX, y),
-                    Ink.line(1),
-                    tick == 0 ? Ink.BLACK : Ink.GRID);
-            canvas.text(Text.plain(Weeks.half(tick), size.textPx()), left - 8, y + 5, Align.END);
-        }
+    void draw(Canvas canvas) {
+        canvas.text(plain("weeks from first coat until the last coat is ready"), 0, 16, Align.START);
+        panel.draw(canvas, size);
         IntStream.range(0, chart.bars().size()).forEach(i -> drawBar(canvas, i));
         // The compared ones first: where not all words have room, theirs have.
         List<Integer> order = IntStream.range(0, chart.bars().size())
@@ -85,54 +76,37 @@ final class SeasonsPicture implements Picture {
         order.forEach(i -> drawWords(canvas, i));
     }
 
-    private double y(double weeks) {
-        return ground - (ground - TOP_PX) * weeks / scale.end();
-    }
-
-    private double slotPx() {
-        return (size.widthPx() - RIGHT_PX - left) / chart.bars().size();
-    }
-
     private double middle(int i) {
-        return left + (i + 0.5) * slotPx();
+        return panel.x(i + 0.5);
     }
 
     private void drawBar(Canvas canvas, int i) {
         Bar bar = chart.bars().get(i);
         Weeks weeks = bar.weeks();
-        double width = BAR_SHARE * Math.min(slotPx(), 60);
-        double low = weeks.ranged() ? y(weeks.earliest().orElse(scale.end())) : ground;
-        double high = y(weeks.latest().orElse(scale.end()));
+        double width = BAR_SHARE * Math.min(panel.x(1) - panel.x(0), 60);
+        double low = weeks.ranged() ? panel.y(weeks.earliest().orElse(scale.top())) : panel.y(0);
+        double high = panel.y(weeks.latest().orElse(scale.top()));
         Rectangle2D box = new Rectangle2D.Double(middle(i) - width / 2, high, width, Math.max(low - high, 1));
         canvas.bar(box, bar.compared() ? Fill.GREY : Fill.LIGHT, Ink.line(1.5));
         if (weeks.latest().isEmpty()) {
-            arrow(canvas, middle(i), high);
+            Marks.goesUp(canvas, new Point2D.Double(middle(i), high), ARROW_PX);
         }
         weeks.likely().ifPresent(likely -> {
             double reach = width / 2 + TICK_PROUD_PX;
             canvas.line(
-                    new Line2D.Double(middle(i) - reach, y(likely), middle(i) + reach, y(likely)), Ink.line(TICK_PX));
+                    new Line2D.Double(middle(i) - reach, panel.y(likely), middle(i) + reach, panel.y(likely)),
+                    Ink.line(TICK_PX));
         });
-    }
-
-    private static void arrow(Canvas canvas, double x, double y) {
-        Path2D head = new Path2D.Double();
-        head.moveTo(x - ARROW_PX, y);
-        head.lineTo(x, y - ARROW_PX);
-        head.lineTo(x + ARROW_PX, y);
-        head.closePath();
-        canvas.fill(head, Ink.PAPER);
-        canvas.draw(head, Ink.line(1.5), Ink.BLACK);
     }
 
     private void drawWords(Canvas canvas, int i) {
         Bar bar = chart.bars().get(i);
-        whereFree(canvas, text(size.pick(bar.name(), bar.shortName()), bar), middle(i), ground + 20);
+        whereFree(canvas, text(size.pick(bar.name(), bar.shortName()), bar), middle(i), panel.y(0) + 20);
         Weeks weeks = bar.weeks();
         if (size == Size.WIDE || bar.compared()) {
             String figure = weeks.likely().map(Weeks::half).orElse(">" + Weeks.half(chart.runWeeks()));
             double above = weeks.latest().isEmpty() ? ARROW_PX : 0;
-            double y = y(weeks.latest().orElse(scale.end())) - above - WORDS_GAP_PX;
+            double y = panel.y(weeks.latest().orElse(scale.top())) - above - WORDS_GAP_PX;
             whereFree(canvas, text(figure, bar), middle(i), y);
         }
     }
@@ -142,7 +116,7 @@ final class SeasonsPicture implements Picture {
     }
 
     private void whereFree(Canvas canvas, Text text, double x, double baseline) {
-        double start = Math.max(0, Math.min(x - text.widthPx() / 2, size.widthPx() - text.widthPx()));
+        double start = leftAbout(x, text);
         Rectangle2D box = text.box(start, baseline);
         if (canvas.texts().stream().noneMatch(other -> other.box().intersects(box))) {
             canvas.boxed(text, start, baseline, Align.START);

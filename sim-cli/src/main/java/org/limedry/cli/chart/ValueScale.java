@@ -16,13 +16,17 @@ record ValueScale(double low, double high, double step) {
     private static final double HEADROOM = 1.06;
     private static final int MOST_STEPS = 5;
     private static final int LEAST_STEPS = 3;
+    private static final double OVER_STEPS = 0.02;
     private static final double ROOM_CELSIUS = 0.8;
     private static final List<Double> CELSIUS_STEPS = List.of(2.0, 5.0, 10.0, 20.0, 50.0);
 
     /** Returns a scale from 0 to a little above {@code highest}. */
     static ValueScale fromZero(double highest) {
         double high = highest > 0 ? highest * HEADROOM : 1;
-        return new ValueScale(0, high, stepOver(high));
+        double step = stepOver(high);
+        // A little over the last line, or half of it would be cut off.
+        double lastLine = Math.floor(high / step) * step;
+        return new ValueScale(0, Math.max(high, lastLine + OVER_STEPS * step), step);
     }
 
     /** Returns a scale from a little below the lowest to a little above the highest value, in round steps. */
@@ -55,7 +59,21 @@ record ValueScale(double low, double high, double step) {
         double step = lowest >= 60 ? 10 : 20;
         double low = Math.max(0, Math.floor((lowest - 2) / step) * step);
         // A little over the last line, or half of it would be cut off.
-        return new ValueScale(Math.min(low, 100 - LEAST_STEPS * step), 100 + 0.02 * step, step);
+        return new ValueScale(Math.min(low, 100 - LEAST_STEPS * step), 100 + OVER_STEPS * step, step);
+    }
+
+    /** Returns a scale from 0 to {@code top}, and a little over it, or half of a line at the top would be cut off. */
+    static ValueScale upTo(double top, double step) {
+        return new ValueScale(0, top + OVER_STEPS * step, step);
+    }
+
+    /** Returns weeks from 0, in the widest of at most five round steps that reach {@code weeks}. */
+    static ValueScale weeksTo(double weeks) {
+        double step = DoubleStream.of(1, 2, 4, 8, 13)
+                .filter(candidate -> weeks <= MOST_STEPS * candidate)
+                .findFirst()
+                .orElse(Math.ceil(weeks / MOST_STEPS));
+        return new ValueScale(0, step * Math.max(1, Math.ceil(weeks / step - 1e-9)), step);
     }
 
     private static ValueScale celsius(double lowest, double highest, double step) {
@@ -65,7 +83,12 @@ record ValueScale(double low, double high, double step) {
         double low = last < widened - 1 ? first - 1 : first;
         double high = last < widened - 1 ? widened - 1 : widened;
         // A little over the last line, or half of it would be cut off.
-        return new ValueScale(low * step, (high + 0.02) * step, step);
+        return new ValueScale(low * step, (high + OVER_STEPS) * step, step);
+    }
+
+    /** Returns the value up to which {@link #upTo} was asked to go. */
+    double top() {
+        return high - OVER_STEPS * step;
     }
 
     List<Double> ticks() {

@@ -41,10 +41,10 @@ final class ChartTextsTest {
     @ParameterizedTest(name = "{0}, {2}")
     @MethodSource("everyChartAtEachSize")
     void canvas_anyData_remembersEveryTextDrawn(String name, Chart chart, Size size) {
-        Picture picture = new TitledPicture(chart, size);
+        Picture picture = new Charts.Titled(chart, size);
         SVGGraphics2D g2 = new SVGGraphics2D(picture.widthPx(), picture.heightPx());
         g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_DEFAULT);
-        Canvas canvas = new Canvas(g2, Lettering.asText());
+        Canvas canvas = Canvas.withText(g2);
 
         picture.draw(canvas);
 
@@ -72,7 +72,7 @@ final class ChartTextsTest {
     @Test
     void faults_textsOnEachOtherOutsideAndTooSmall_areAllFound() {
         SVGGraphics2D g2 = new SVGGraphics2D(100, 50);
-        Canvas canvas = new Canvas(g2, Lettering.asText());
+        Canvas canvas = Canvas.withText(g2);
         canvas.text(Text.plain("first", 15), 10, 20, Align.START);
         canvas.text(Text.plain("second", 15), 30, 25, Align.START);
         canvas.text(Text.plain("tiny", 12), 10, 45, Align.START);

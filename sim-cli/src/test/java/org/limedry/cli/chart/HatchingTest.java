@@ -26,7 +26,7 @@ final class HatchingTest {
     void fill_anyHatch_linesEndOnTheEdgeOfTheBar(Fill fill) {
         SVGGraphics2D g2 = new SVGGraphics2D(130, 70);
 
-        Hatching.fill(new Canvas(g2, Lettering.asText()), BAR, fill);
+        Hatching.fill(Canvas.withText(g2), BAR, fill);
 
         NodeList lines = DrawnTexts.parsed(g2.getSVGElement()).getElementsByTagName("line");
         boolean lined = fill == Fill.LIGHT || fill == Fill.HEAVY || fill == Fill.CROSS;
@@ -56,7 +56,7 @@ final class HatchingTest {
         Graphics2D g2 = image.createGraphics();
         g2.setColor(Color.WHITE);
         g2.fillRect(0, 0, 130, 70);
-        Hatching.fill(new Canvas(g2, Lettering.asShapes()), BAR, fill);
+        Hatching.fill(Canvas.withShapes(g2), BAR, fill);
         double light = IntStream.range(20, 110)
                 .mapToDouble(x -> IntStream.range(10, 56)
                         .map(y -> image.getRaster().getSample(x, y, 0))

@@ -46,15 +46,16 @@ final class HourSumsTest {
     // EXACT: the first open hour is 23:00 to 24:00 on the first day; in a long run the whole day counts, and all join.
     @Test
     void stretches_shortAndLongRun_areHoursAndDays() {
-        List<Stretch> ofHours = sums(3).stretches(hour -> hour.doorsOpenShare() > 0);
-        List<Stretch> ofDays = sums(30).stretches(hour -> hour.doorsOpenShare() > 0);
+        List<HourSums.Stretch> ofHours = sums(3).stretches(hour -> hour.doorsOpenShare() > 0);
+        List<HourSums.Stretch> ofDays = sums(30).stretches(hour -> hour.doorsOpenShare() > 0);
 
         assertEquals(
-                new Stretch(Instant.parse("2026-11-02T23:00:00Z"), Instant.parse("2026-11-03T00:00:00Z")),
+                new HourSums.Stretch(Instant.parse("2026-11-02T23:00:00Z"), Instant.parse("2026-11-03T00:00:00Z")),
                 ofHours.get(0));
         assertEquals(3, ofHours.size());
         assertEquals(
-                List.of(new Stretch(Instant.parse("2026-11-02T00:00:00Z"), Instant.parse("2026-12-02T00:00:00Z"))),
+                List.of(new HourSums.Stretch(
+                        Instant.parse("2026-11-02T00:00:00Z"), Instant.parse("2026-12-02T00:00:00Z"))),
                 ofDays);
     }
 

@@ -18,8 +18,8 @@ final class NarrowingChartTest {
     private static final Timeline RUN = DryingSamples.WINTER;
 
     private static String found(double... days) {
-        return new NarrowingRow(NarrowingSamples.row(RUN, "row", 0, days), RUN)
-                .found()
+        return new NarrowingPicture.Forecast(NarrowingSamples.row(RUN, "row", 0, days), RUN)
+                .outcome()
                 .replace('\u00a0', ' ');
     }
 
