@@ -31,20 +31,6 @@ public final class CarbonDioxideContent {
         return PER_MILLION * ppm * pureKgPerM3(celsius, pressurePa);
     }
 
-    /**
-     * Returns the share by volume of a mass of carbon dioxide in a volume of air: the inverse of {@link #kgPerM3}.
-     *
-     * @param kgPerM3 carbon dioxide, kg/m³; 0 or above
-     * @param celsius air temperature, °C; above absolute zero
-     * @param pressurePa barometric pressure, Pa; above 0
-     * @return share by volume, parts per million
-     * @throws IllegalArgumentException if an argument is NaN or outside its range
-     */
-    public static double ppm(double kgPerM3, double celsius, double pressurePa) {
-        Check.nonNegative(kgPerM3, "kgPerM3", "kg/m³");
-        return kgPerM3 / (PER_MILLION * pureKgPerM3(celsius, pressurePa));
-    }
-
     private static double pureKgPerM3(double celsius, double pressurePa) {
         Check.positive(Units.kelvin(celsius), "kelvin", "K");
         Check.positive(pressurePa, "pressurePa", "Pa");

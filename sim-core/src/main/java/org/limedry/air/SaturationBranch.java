@@ -85,10 +85,6 @@ final class SaturationBranch {
         return pressurePa.applyAsDouble(celsius);
     }
 
-    OptionalDouble celsius(double pressure) {
-        return between(minCelsius, pressure);
-    }
-
     OptionalDouble extrapolatedCelsius(double pressure) {
         return between(lowestCelsius(), pressure);
     }

@@ -203,20 +203,8 @@ public enum SaturationFormula {
 
     /**
      * Returns the temperature at which a vapour pressure is the saturation pressure over a phase: the dew point over
-     * water, the frost point over ice. In closed form for a Magnus formula, otherwise by a bracketed root to 1e-12 K.
-     *
-     * @param pressurePa vapour pressure, Pa; above 0
-     * @return dew or frost point, °C; empty when it lies outside the range of the branch
-     * @throws IllegalArgumentException if the formula has no such branch, or {@code pressurePa} is NaN or not above 0
-     */
-    public OptionalDouble saturationCelsius(Phase phase, double pressurePa) {
-        Check.positive(pressurePa, "pressurePa", "Pa");
-        return branch(phase).celsius(pressurePa);
-    }
-
-    /**
-     * Returns the same as {@link #saturationCelsius}, and follows a branch that reaches below 0 °C further down, to
-     * -100 °C. A branch that ends at 0 °C is not followed.
+     * water, the frost point over ice. In closed form for a Magnus formula, otherwise by a bracketed root to 1e-12 K. A
+     * branch that reaches below 0 °C is followed further down, to -100 °C; one that ends at 0 °C is not.
      *
      * @param pressurePa vapour pressure, Pa; above 0
      * @return dew or frost point, °C; empty when it lies above the range, below -100 °C, or below a range that ends at 0 °C

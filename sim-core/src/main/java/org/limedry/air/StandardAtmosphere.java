@@ -76,27 +76,6 @@ public final class StandardAtmosphere {
         return SEA_LEVEL_CELSIUS - LAPSE_K_PER_M * altitudeM; // eq. 4
     }
 
-    /**
-     * Returns the pressure at a station from the pressure that its weather service reduced to sea level, {@code p =
-     * p0·exp(-g·z / (Rd·T))}, an isothermal column of dry air.
-     *
-     * <p><b>Source:</b> hydrostatic balance of an ideal gas. <b>Valid:</b> low stations; -500 to 11 000 m is checked.
-     * <b>Accuracy:</b> the service's own reduction is not known; the difference is below 0.1 hPa at 100 m.
-     *
-     * @param seaLevelPressurePa pressure reduced to mean sea level, Pa; above 0
-     * @param altitudeM height of the station, m; in [-500, 11 000]
-     * @param celsius air temperature, °C; above absolute zero
-     * @return pressure at the station, Pa
-     * @throws IllegalArgumentException if an argument is NaN or outside its range
-     */
-    public static double stationPressurePa(double seaLevelPressurePa, double altitudeM, double celsius) {
-        Check.positive(seaLevelPressurePa, "seaLevelPressurePa", "Pa");
-        checkAltitude(altitudeM);
-        Check.positive(Units.kelvin(celsius), "kelvin", "K");
-        double scaleHeightM = AirConstants.DRY_AIR_GAS_CONSTANT_J_PER_KG_K * Units.kelvin(celsius) / GRAVITY_M_PER_S2;
-        return seaLevelPressurePa * Math.exp(-altitudeM / scaleHeightM);
-    }
-
     private static void checkAltitude(double altitudeM) {
         Check.inClosed(altitudeM, LOWEST_M, HIGHEST_M, "altitudeM", "m");
     }

@@ -66,13 +66,6 @@ public record Timetable(List<Line> lines, LocalDate first, LocalDate last) {
         return new Timetable(TimetableWords.lines(text), LocalDate.MIN, LocalDate.MAX);
     }
 
-    /** Returns a timetable that is on by any of the given ones, for those without dates of their own. */
-    public static Timetable parse(List<String> texts) {
-        List<Line> lines = new ArrayList<>();
-        texts.forEach(text -> lines.addAll(TimetableWords.lines(text)));
-        return new Timetable(lines, LocalDate.MIN, LocalDate.MAX);
-    }
-
     /** Returns the timetable of something that is always on. */
     public static Timetable always() {
         return new Timetable(

@@ -171,7 +171,7 @@ public final class WeatherRecord {
         if (!holes.isEmpty()) {
             return new Uncovered(holes);
         }
-        return new Covered(new WeatherSeries(run, course.withWind(shelter.windFactor()), meanCelsius()));
+        return new Covered(new WeatherSeries(run, course.withWind(shelter.windFactor())));
     }
 
     private Hours courseAlong(HourAxis wanted) {

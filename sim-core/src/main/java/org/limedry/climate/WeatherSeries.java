@@ -21,17 +21,10 @@ public final class WeatherSeries implements Outdoors {
 
     private final HourAxis axis;
     private final Hours hours;
-    private final double yearMeanCelsius;
 
-    WeatherSeries(HourAxis axis, Hours hours, double yearMeanCelsius) {
+    WeatherSeries(HourAxis axis, Hours hours) {
         this.axis = axis;
         this.hours = hours;
-        this.yearMeanCelsius = yearMeanCelsius;
-    }
-
-    /** Returns the mean temperature of the whole record behind this run, C: what soil at depth settles to. */
-    public double yearMeanCelsius() {
-        return yearMeanCelsius;
     }
 
     /** Returns the temperature at an instant of the run, C. */
@@ -68,7 +61,7 @@ public final class WeatherSeries implements Outdoors {
         for (int k = 0; k < axis.count() && axis.instant(k).isBefore(end); k++) {
             mixed.copyHour(k, earlier.hours, k);
         }
-        return new WeatherSeries(axis, mixed, yearMeanCelsius);
+        return new WeatherSeries(axis, mixed);
     }
 
     /**
@@ -89,7 +82,7 @@ public final class WeatherSeries implements Outdoors {
         read.bridge();
         Hours mixed = hours.slice(0, hours.size());
         mixed.copyKnown(read);
-        return new WeatherSeries(axis, mixed, yearMeanCelsius);
+        return new WeatherSeries(axis, mixed);
     }
 
     @Override

@@ -1,7 +1,5 @@
 package org.limedry.lime;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.limedry.material.Assumed;
 import org.limedry.material.Catalogue;
 import org.limedry.material.MaterialSheet;
@@ -153,15 +151,6 @@ public final class CoatMortars {
             return Catalogue.PUTTY_FINISH;
         }
         return mix.hasAddition() ? Catalogue.SLAG_PLASTER : Catalogue.AIR_LIME_PLASTER;
-    }
-
-    /** Returns what is uncertain about a mix: its free water, its material's figures, its carbonation. */
-    public List<Assumed> assumed(Mix mix) {
-        List<Assumed> all = new ArrayList<>();
-        all.add(freeWater(mix));
-        all.addAll(catalogue.assumed(materialName(mix)));
-        all.add(carbonation());
-        return List.copyOf(all);
     }
 
     /** Returns the depth coefficient of carbonation of a drained coat in outdoor air, mm/day^0.5. */

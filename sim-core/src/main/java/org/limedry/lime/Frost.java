@@ -9,6 +9,12 @@ import org.limedry.air.MoistAir;
  * not apply to a dry face. Ice in pores, and the damage it does, are not modelled.
  */
 public final class Frost {
+    /**
+     * Air temperature below which lime is not to be laid, C: the floor common in the trade (S34 to S36). The makers' sheets of
+     * natural hydraulic lime say 8 C (S9, S10).
+     */
+    public static final double COLD_LINE_CELSIUS = 5.0;
+
     /** Days after laying during which frost does harm: makers' sheet of NHL 2 (S10); full resistance takes 90 (S33). */
     public static final double LEAST_FROST_FREE_DAYS = 10.0;
 

@@ -1,9 +1,5 @@
 package org.limedry.lime;
 
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.stream.Collectors;
-
 /** The binder of a mix, as it is gauged. */
 public enum LimeKind {
     /** Quicklime slaked with the sand: a hot mix. */
@@ -23,26 +19,6 @@ public enum LimeKind {
 
     LimeKind(String words) {
         this.words = words;
-    }
-
-    /**
-     * Returns the lime of that name; case and spaces do not matter.
-     *
-     * @param name "quicklime", "putty", "hydrated", "NHL 2", "NHL 3.5" or "NHL 5"
-     * @throws IllegalArgumentException if there is none of that name
-     */
-    public static LimeKind named(String name) {
-        for (LimeKind kind : values()) {
-            if (plain(kind.words).equals(plain(name))) {
-                return kind;
-            }
-        }
-        String allowed = Arrays.stream(values()).map(LimeKind::words).collect(Collectors.joining(", "));
-        throw new IllegalArgumentException("lime: must be one of " + allowed + ", was \"" + name + "\"");
-    }
-
-    private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).replace(" ", "");
     }
 
     /** Returns the name in the words of the trade. */

@@ -26,14 +26,4 @@ public record MixFigures(
         Check.nonNegative(sandMoisture, "sandMoisture", "kg/kg");
         Check.inClosed(airFraction, 0.0, 0.3, "airFraction", "");
     }
-
-    /** Returns the same figures with another water content of the sand, kg per kg dry. */
-    public MixFigures withSandMoisture(double kgPerKg) {
-        return new MixFigures(limeBulkKgPerM3, purity, sandBulkKgPerM3, kgPerKg, airFraction, water);
-    }
-
-    /** Returns the same figures with the free water settled otherwise. */
-    public MixFigures withWater(FreshWater other) {
-        return new MixFigures(limeBulkKgPerM3, purity, sandBulkKgPerM3, sandMoisture, airFraction, other);
-    }
 }

@@ -1,7 +1,5 @@
 package org.limedry.lime;
 
-import org.limedry.units.Check;
-
 /**
  * What is in a m3 of fresh mortar, by closure of volumes: {@code lime + addition + sand + water + air = 1 m3}.
  *
@@ -44,11 +42,5 @@ public record MixMasses(
     /** Returns the density of the fresh mortar, kg/m3. */
     public double freshDensityKgPerM3() {
         return limeKgPerM3 + additionKgPerM3 + sandKgPerM3 + freeWaterKgPerM3;
-    }
-
-    /** Returns the free water of a coat, litres per m2. */
-    public double litresPerM2(double thicknessM) {
-        Check.positive(thicknessM, "thicknessM", "m");
-        return freeWaterKgPerM3 * thicknessM;
     }
 }

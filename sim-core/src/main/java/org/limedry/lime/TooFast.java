@@ -70,6 +70,22 @@ public final class TooFast {
         ACT
     }
 
+    /** What a plasterer can do about it. */
+    public enum Remedy {
+        /** Mist the coat. */
+        MIST,
+        /** Hang damp hessian or sheeting before it. */
+        SCREEN,
+        /** Turn the heat down. */
+        TURN_DOWN,
+        /** Turn the heater or fan away from the plaster. */
+        TURN_AWAY,
+        /** Shut the draught out. */
+        SHUT,
+        /** Wet the wall before the next coat, until it stays damp but not glossy. */
+        WET_THE_WALL
+    }
+
     /** What is against the coat. */
     public enum Cause {
         /** The loss itself. */

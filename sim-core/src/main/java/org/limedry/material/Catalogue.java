@@ -1,7 +1,5 @@
 package org.limedry.material;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.limedry.reference.Estimate;
 import org.limedry.reference.MaterialRow;
@@ -94,35 +92,6 @@ public final class Catalogue {
      */
     public Material material(String name) {
         return name.equals(GLASS) ? closed(table.named(name)) : sheet(name).material();
-    }
-
-    /**
-     * Returns the uncertain figures of a material: absorption coefficient, vapour resistance, entry suction, each where the
-     * table gives a range.
-     *
-     * @param name name of the row
-     */
-    public List<Assumed> assumed(String name) {
-        MaterialRow row = table.named(name);
-        List<Assumed> all = new ArrayList<>();
-        row.absorptionKgPerM2RootS()
-                .ifPresent(a -> addIfRange(all, name + ", water absorption A", "kg/m2s0.5", a, row));
-        addIfRange(all, name + ", vapour resistance mu", "", row.vapourResistanceDry(), row);
-        entrySuctionPa(row)
-                .ifPresent(entry -> all.add(new Assumed(
-                        name + ", entry suction",
-                        "kPa",
-                        entry.times(1.0 / PA_PER_KPA),
-                        true,
-                        row.entrySuctionKPa().isPresent() ? row.entryStatus() : "computed from its sorption (MEMORY)",
-                        "")));
-        return List.copyOf(all);
-    }
-
-    private static void addIfRange(List<Assumed> all, String words, String unit, Estimate estimate, MaterialRow row) {
-        if (estimate.low() < estimate.high()) {
-            all.add(new Assumed(words, unit, estimate, true, row.status(), row.source()));
-        }
     }
 
     private static Optional<Estimate> entrySuctionPa(MaterialRow row) {

@@ -11,9 +11,6 @@ public sealed interface Plant {
     /** Returns when it is on. */
     Schedule on();
 
-    /** Returns the same thing on at other times. */
-    Plant onAt(Schedule other);
-
     /** Where the heat of a heater comes from, with what burning it adds to the room. */
     enum Fuel {
         /** Electric: heat only. */
@@ -60,7 +57,7 @@ public sealed interface Plant {
             boolean aimedAtWall,
             Schedule on)
             implements Plant {
-        @Override
+        /** Returns the same thing on at other times. */
         public Plant onAt(Schedule other) {
             return new Heater(name, watts, fuel, radiantShare, thermostatCelsius, aimedAtWall, other);
         }
@@ -82,7 +79,7 @@ public sealed interface Plant {
             OptionalDouble humidistat,
             Schedule on)
             implements Plant {
-        @Override
+        /** Returns the same thing on at other times. */
         public Plant onAt(Schedule other) {
             return new Dehumidifier(name, drying, ratedKgPerS, rating, watts, humidistat, other);
         }
@@ -93,24 +90,14 @@ public sealed interface Plant {
      *
      * @param flowM3PerS air moved, m3/s
      */
-    record Fan(String name, double flowM3PerS, Schedule on) implements Plant {
-        @Override
-        public Plant onAt(Schedule other) {
-            return new Fan(name, flowM3PerS, other);
-        }
-    }
+    record Fan(String name, double flowM3PerS, Schedule on) implements Plant {}
 
     /**
      * People at work.
      *
      * @param count how many
      */
-    record People(String name, double count, Schedule on) implements Plant {
-        @Override
-        public Plant onAt(Schedule other) {
-            return new People(name, count, other);
-        }
-    }
+    record People(String name, double count, Schedule on) implements Plant {}
 
     /**
      * Mist sprayed on a wall.
@@ -119,7 +106,7 @@ public sealed interface Plant {
      * @param kgPerM2S water while it is on, kg/(m2 s)
      */
     record Misting(String name, String wall, double kgPerM2S, Schedule on) implements Plant {
-        @Override
+        /** Returns the same thing on at other times. */
         public Plant onAt(Schedule other) {
             return new Misting(name, wall, kgPerM2S, other);
         }

@@ -44,12 +44,6 @@ public record VapourExchange(
         Check.positive(gasConstantVapourJPerKgK, "gasConstantVapourJPerKgK", "J/(kg K)");
     }
 
-    /** Returns the exchange of a run for sites: heat capacity of the incoming air. */
-    public static VapourExchange of(AirExchange air, double gasConstantVapourJPerKgK) {
-        return new VapourExchange(
-                air.balance(), air.pressurePa(), gasConstantVapourJPerKgK, new HeatCapacity.OfIncomingAir());
-    }
-
     /**
      * Returns the vapour that leaves a room for outdoors, net.
      *

@@ -66,10 +66,6 @@ final class CoatCourse {
         return ready.isPresent();
     }
 
-    Optional<Instant> laid() {
-        return laid;
-    }
-
     Optional<Instant> ready() {
         return ready;
     }

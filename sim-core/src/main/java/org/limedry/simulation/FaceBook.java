@@ -91,7 +91,6 @@ final class FaceBook {
                 runningWetHours(),
                 Units.hoursFromSeconds(dampS),
                 face.areaM2() * condensedKgPerM2,
-                absorbent ? face.areaM2() * Math.max(0.0, drunk) : 0.0,
-                face.areaM2() * runOffKgPerM2);
+                absorbent ? face.areaM2() * Math.max(0.0, drunk) : 0.0);
     }
 }

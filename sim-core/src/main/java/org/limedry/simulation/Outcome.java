@@ -103,7 +103,6 @@ public record Outcome(
      * @param dampFaceHours hours with the face above 98 % relative humidity
      * @param condensedKg vapour taken up while at or above 98.5 %, kg
      * @param suckedBackKg of that, drunk, kg
-     * @param runOffKg run off, kg
      */
     public record FaceResult(
             String wall,
@@ -114,8 +113,7 @@ public record Outcome(
             double runningWetHours,
             double dampFaceHours,
             double condensedKg,
-            double suckedBackKg,
-            double runOffKg) {}
+            double suckedBackKg) {}
 
     /**
      * What the solver did.

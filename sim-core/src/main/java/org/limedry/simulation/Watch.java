@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.limedry.lime.Carbonation;
-import org.limedry.lime.ColdLine;
 import org.limedry.lime.Frost;
 import org.limedry.lime.TooFast;
 import org.limedry.material.Catalogue;
@@ -136,7 +135,7 @@ final class Watch {
                 spells.note(Kind.FROST_WET_FACE, wall, step, faceCelsius, Math::min);
             }
         }
-        if (!coat.isReady() && airCelsius < ColdLine.TRADE.celsius()) {
+        if (!coat.isReady() && airCelsius < Frost.COLD_LINE_CELSIUS) {
             spells.note(Kind.TOO_COLD, wall, step, step.hours(), Double::sum);
         }
         if (ageDays <= TooFast.WATCHED_DAYS) {

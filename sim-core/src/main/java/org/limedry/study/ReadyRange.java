@@ -21,7 +21,6 @@ import org.limedry.simulation.Outcome.CoatResult;
  * @param latest 4-in-5 date, or the likely date if that is later
  * @param widened whether the likely date lay outside the two
  * @param byHand whether a hand test that passed settles all three
- * @param membersNotReady members in which the coat was not ready by the end of the run
  */
 public record ReadyRange(
         String wall,
@@ -30,8 +29,7 @@ public record ReadyRange(
         Optional<Instant> likely,
         Optional<Instant> latest,
         boolean widened,
-        boolean byHand,
-        int membersNotReady) {
+        boolean byHand) {
 
     /** No date is later than a date that never came. */
     private static final Comparator<Optional<Instant>> MISSING_LAST =
@@ -46,10 +44,9 @@ public record ReadyRange(
 
     static ReadyRange of(CoatResult likely, List<CoatResult> members) {
         List<Optional<Instant>> dates = members.stream().map(CoatResult::ready).toList();
-        int missing = (int) dates.stream().filter(Optional::isEmpty).count();
         Optional<Instant> middle = likely.ready();
         if (likely.byHand()) {
-            return new ReadyRange(likely.wall(), likely.number(), middle, middle, middle, false, true, missing);
+            return new ReadyRange(likely.wall(), likely.number(), middle, middle, middle, false, true);
         }
         Optional<Instant> oneInFive = quantile(dates, MemberQuantile.ONE_IN_FIVE);
         Optional<Instant> fourInFive = quantile(dates, MemberQuantile.FOUR_IN_FIVE);
@@ -62,8 +59,7 @@ public record ReadyRange(
                 middle,
                 after ? middle : fourInFive,
                 before || after,
-                false,
-                missing);
+                false);
     }
 
     /**

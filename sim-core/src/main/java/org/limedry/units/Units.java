@@ -41,16 +41,6 @@ public final class Units {
         return lengthM * MM_PER_M;
     }
 
-    /** Returns cubic metres from litres. */
-    public static double cubicMetresFromLitres(double volumeLitres) {
-        return volumeLitres / LITRES_PER_M3;
-    }
-
-    /** Returns litres from cubic metres. */
-    public static double litresFromCubicMetres(double volumeM3) {
-        return volumeM3 * LITRES_PER_M3;
-    }
-
     /** Returns a fraction from a percentage. */
     public static double fractionFromPercent(double percent) {
         return percent / PERCENT_PER_FRACTION;
@@ -64,11 +54,6 @@ public final class Units {
     /** Returns watts from kilowatts. */
     public static double wattsFromKw(double powerKw) {
         return powerKw * WATTS_PER_KW;
-    }
-
-    /** Returns seconds from hours. */
-    public static double secondsFromHours(double hours) {
-        return hours * SECONDS_PER_HOUR;
     }
 
     /** Returns hours from seconds. */

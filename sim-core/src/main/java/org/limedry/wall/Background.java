@@ -1,10 +1,8 @@
 package org.limedry.wall;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.limedry.material.Catalogue;
 import org.limedry.material.MaterialSheet;
 import org.limedry.units.Check;
@@ -18,21 +16,21 @@ import org.limedry.units.Check;
  */
 public enum Background {
     /** Old soft brick. */
-    OLD_BRICK("old brick", Catalogue.OLD_BRICK, true),
+    OLD_BRICK("old brick", Catalogue.OLD_BRICK),
     /** Rubble in lime mortar. */
-    LIME_RUBBLE_STONE("lime-rubble stone", Catalogue.LIME_RUBBLE, true),
+    LIME_RUBBLE_STONE("lime-rubble stone", Catalogue.LIME_RUBBLE),
     /** Sandstone. */
-    SANDSTONE("sandstone", Catalogue.SANDSTONE, true),
+    SANDSTONE("sandstone", Catalogue.SANDSTONE),
     /** Soft limestone. */
-    SOFT_LIMESTONE("soft limestone", Catalogue.SOFT_LIMESTONE, true),
+    SOFT_LIMESTONE("soft limestone", Catalogue.SOFT_LIMESTONE),
     /** Hard limestone. */
-    HARD_LIMESTONE("hard limestone", Catalogue.HARD_LIMESTONE, true),
+    HARD_LIMESTONE("hard limestone", Catalogue.HARD_LIMESTONE),
     /** Granite: it does not drink, water runs on it. */
-    GRANITE("granite", Catalogue.GRANITE, false),
+    GRANITE("granite", Catalogue.GRANITE),
     /** Riven laths on a closed cavity. */
-    TIMBER_LATH("timber lath", Catalogue.LATH_LAYER, true),
+    TIMBER_LATH("timber lath", Catalogue.LATH_LAYER),
     /** Sound old lime plaster on old brick. */
-    OLD_PLASTER("old plaster", Catalogue.OLD_BRICK, true);
+    OLD_PLASTER("old plaster", Catalogue.OLD_BRICK);
 
     /** Thickness of laths and gaps taken as one layer, m. Assumed. */
     public static final double LATH_LAYER_M = 0.008;
@@ -56,28 +54,10 @@ public enum Background {
 
     private final String words;
     private final String materialName;
-    private final boolean absorbent;
 
-    Background(String words, String materialName, boolean absorbent) {
+    Background(String words, String materialName) {
         this.words = words;
         this.materialName = materialName;
-        this.absorbent = absorbent;
-    }
-
-    /**
-     * Returns the background of that name.
-     *
-     * @param words such as "old brick" or "timber lath"
-     * @throws IllegalArgumentException if there is none of that name
-     */
-    public static Background named(String words) {
-        for (Background background : values()) {
-            if (background.words.equals(words)) {
-                return background;
-            }
-        }
-        String allowed = Arrays.stream(values()).map(Background::words).collect(Collectors.joining(", "));
-        throw new IllegalArgumentException("background: must be one of " + allowed + ", was \"" + words + "\"");
     }
 
     /** Returns its name in the words of the trade. */
@@ -88,11 +68,6 @@ public enum Background {
     /** Returns the name of its main material in the catalogue. */
     public String materialName() {
         return materialName;
-    }
-
-    /** Tells whether its bare face drinks. */
-    public boolean isAbsorbent() {
-        return absorbent;
     }
 
     /** Tells whether it is a thin layer on a closed cavity, whose thickness is not the wall's. */

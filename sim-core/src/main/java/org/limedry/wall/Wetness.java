@@ -1,8 +1,6 @@
 package org.limedry.wall;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.limedry.material.VanGenuchten;
 
 /**
@@ -19,22 +17,6 @@ public enum Wetness implements StartWater {
     WET,
     /** Water shows: 95 % of free saturation. */
     SOAKED;
-
-    /**
-     * Returns the wetness of that name.
-     *
-     * @param word "dry", "damp", "wet" or "soaked"
-     * @throws IllegalArgumentException if there is none of that name
-     */
-    public static Wetness named(String word) {
-        for (Wetness wetness : values()) {
-            if (wetness.word().equals(word)) {
-                return wetness;
-            }
-        }
-        String allowed = Arrays.stream(values()).map(Wetness::word).collect(Collectors.joining(", "));
-        throw new IllegalArgumentException("wetness: must be one of " + allowed + ", was \"" + word + "\"");
-    }
 
     /** Returns the word for it. */
     public String word() {

@@ -8,7 +8,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -122,15 +121,6 @@ final class TimetableTest {
         IllegalArgumentException wrong =
                 assertThrows(IllegalArgumentException.class, () -> timetable.until(LocalDate.of(2026, 11, 10)));
         assertEquals("until: must not be before 2026-11-11, was 2026-11-10", wrong.getMessage());
-    }
-
-    @Test
-    void list_isOnByAnyOfItsTexts() {
-        Timetable timetable = Timetable.parse(List.of("Mon 08:00-09:00", "Tue 08:00-09:00; Mon 08:30-10:00"));
-
-        assertEquals(
-                "2026-11-09T08:00:00Z/2026-11-09T10:00:00Z 2026-11-10T08:00:00Z/2026-11-10T09:00:00Z",
-                spans(timetable, MONDAY, NEXT_MONDAY));
     }
 
     @Test

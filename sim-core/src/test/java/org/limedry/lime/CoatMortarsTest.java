@@ -3,12 +3,10 @@ package org.limedry.lime;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.limedry.material.Assumed;
 import org.limedry.material.CapillaryLaw;
 import org.limedry.material.Catalogue;
@@ -183,18 +181,5 @@ final class CoatMortarsTest {
         CoatMortar mortar = mortars.mortar(mix, MortarChoice.likely());
 
         assertEquals(0.15 * mortars.masses(mix).additionKgPerM3(), mortar.boundWaterKgPerM3(), 1e-10);
-    }
-
-    // EXACT: water, three of the material, carbonation.
-    @ParameterizedTest
-    @EnumSource(LimeKind.class)
-    void assumed_namesWaterMaterialAndCarbonation(LimeKind lime) {
-        List<Assumed> assumed = mortars.assumed(Mixes.mix(lime, 1.0, 3.0, Mix.SandState.DAMP, 0.0));
-
-        assertEquals(5, assumed.size());
-        assertEquals("kg/m3", assumed.get(0).unit());
-        assertEquals("carbonation, depth coefficient", assumed.get(4).words());
-        assertTrue(assumed.stream()
-                .allMatch(one -> one.estimate().low() < one.estimate().high()));
     }
 }

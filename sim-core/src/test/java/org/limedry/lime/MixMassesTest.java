@@ -40,7 +40,7 @@ final class MixMassesTest {
     void putty_isBalancedAsInTheTable(ArgumentsAccessor row) {
         Mix mix = Mixes.plain(LimeKind.PUTTY, row.getDouble(0), row.getDouble(1));
 
-        MixMasses masses = MixMasses.of(mix, mortars.figures(mix).withSandMoisture(row.getDouble(2)));
+        MixMasses masses = MixMasses.of(mix, Mixes.withSandMoisture(mortars.figures(mix), row.getDouble(2)));
 
         assertBalance(row, masses);
     }
@@ -59,7 +59,7 @@ final class MixMassesTest {
         Mix mix = Mixes.plain(LimeKind.QUICKLIME, row.getDouble(0), row.getDouble(1));
 
         MixMasses masses =
-                MixMasses.of(mix, mortars.figures(mix).withWater(new FreshWater.PerHydroxide(row.getDouble(2))));
+                MixMasses.of(mix, Mixes.withWater(mortars.figures(mix), new FreshWater.PerHydroxide(row.getDouble(2))));
 
         assertBalance(row, masses);
     }
@@ -185,15 +185,6 @@ final class MixMassesTest {
                 0.0, mortars.masses(Mixes.plain(LimeKind.HYDRATED, 1.0, 3.0)).slakingWaterKgPerM3());
     }
 
-    // EXACT: 300 kg/m3 in 12 mm are 3.6 litres.
-    @Test
-    void litresPerM2_areWaterTimesThickness() {
-        MixMasses masses = new MixMasses(200.0, 200.0, 0.0, 1400.0, 300.0, 0.0, 0.03);
-
-        assertEquals(3.6, masses.litresPerM2(0.012), 1e-15); // one product
-        assertThrows(IllegalArgumentException.class, () -> masses.litresPerM2(Double.NaN));
-    }
-
     // EXACT: masses of the molecules: CaO 56.077, H2O 18.015, Ca(OH)2 74.092, CO2 44.009 g/mol. The four ratios
     // are also rows of materials/defaults, to three or four digits.
     @Test
@@ -210,7 +201,7 @@ final class MixMassesTest {
         Mix mix = Mixes.plain(LimeKind.PUTTY, 1.0, 3.0);
         MixFigures figures = mortars.figures(mix);
 
-        assertThrows(IllegalArgumentException.class, () -> figures.withSandMoisture(-0.1));
+        assertThrows(IllegalArgumentException.class, () -> Mixes.withSandMoisture(figures, -0.1));
         assertThrows(IllegalArgumentException.class, () -> new FreshWater.PerVolume(900.0));
         assertThrows(IllegalArgumentException.class, () -> new FreshWater.PerHydroxide(0.0));
         assertThrows(IllegalArgumentException.class, () -> new FreshWater.Measured(Double.NaN, 0.1));

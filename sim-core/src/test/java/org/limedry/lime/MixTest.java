@@ -11,27 +11,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 final class MixTest {
-    @ParameterizedTest
-    @CsvSource({
-        "quicklime, QUICKLIME",
-        "Putty, PUTTY",
-        "hydrated, HYDRATED",
-        "NHL 2, NHL_2",
-        "nhl3.5, NHL_3_5",
-        "NHL5, NHL_5"
-    })
-    void lime_isFoundByItsTradeName(String name, LimeKind expected) {
-        assertEquals(expected, LimeKind.named(name));
-    }
-
-    @Test
-    void lime_unknown_isToldWhatIsAllowed() {
-        String message = assertThrows(IllegalArgumentException.class, () -> LimeKind.named("cement"))
-                .getMessage();
-
-        assertEquals("lime: must be one of quicklime, putty, hydrated, NHL 2, NHL 3.5, NHL 5, was \"cement\"", message);
-    }
-
     // EXACT: 10 % of the whole beside 1 lime and 2.5 sand: 3.5 / 9.
     @Test
     void addition_isAShareOfTheWholeMix() {

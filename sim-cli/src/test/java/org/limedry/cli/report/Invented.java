@@ -179,7 +179,7 @@ final class Invented {
     }
 
     static ReadyRange range(String wall, int coat, String earliest, String likely, String latest) {
-        return new ReadyRange(wall, coat, optional(earliest), optional(likely), optional(latest), false, false, 3);
+        return new ReadyRange(wall, coat, optional(earliest), optional(likely), optional(latest), false, false);
     }
 
     private static Optional<Instant> optional(String date) {
@@ -202,9 +202,9 @@ final class Invented {
 
     static List<Outcome.FaceResult> faces(String room) {
         return List.of(
-                new Outcome.FaceResult("store north", room, 24.0, true, 672.0, 0.0, 803.0, 30.4, 26.3, 0.0),
-                new Outcome.FaceResult("store ceiling", room, 16.0, true, 11.0, 0.0, 40.0, 2.1, 2.0, 0.0),
-                new Outcome.FaceResult(room + " window pane", room, 0.88, false, 900.0, 214.0, 950.0, 8.7, 0.0, 9.1));
+                new Outcome.FaceResult("store north", room, 24.0, true, 672.0, 0.0, 803.0, 30.4, 26.3),
+                new Outcome.FaceResult("store ceiling", room, 16.0, true, 11.0, 0.0, 40.0, 2.1, 2.0),
+                new Outcome.FaceResult(room + " window pane", room, 0.88, false, 900.0, 214.0, 950.0, 8.7, 0.0));
     }
 
     /** Cold and shut until the heater comes, then warm and drier. */

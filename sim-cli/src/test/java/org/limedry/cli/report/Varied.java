@@ -248,8 +248,8 @@ final class Varied {
         WaterAccount loft = new WaterAccount(
                 29.7, 0.0, 0.0, 0.0, 0.0, 0.3, 0.1, 12.0, -4.0, 0.0, 0.0, 0.0, 20.0, 1.7, 0.2, 0.0, 3.0, 2.5);
         List<Outcome.FaceResult> faces = new ArrayList<>(old.faces());
-        faces.add(new Outcome.FaceResult("loft spine", "loft", 9.0, true, 1200.0, 0.0, 1300.0, 3.0, 2.5, 0.0));
-        faces.add(new Outcome.FaceResult("loft skylight pane", "loft", 0.5, false, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0));
+        faces.add(new Outcome.FaceResult("loft spine", "loft", 9.0, true, 1200.0, 0.0, 1300.0, 3.0, 2.5));
+        faces.add(new Outcome.FaceResult("loft skylight pane", "loft", 0.5, false, 0.0, 0.0, 0.0, 0.0, 0.0));
         Map<String, List<String>> walls = new LinkedHashMap<>();
         walls.put("store", List.of("north", "ceiling", "window pane"));
         walls.put("loft", List.of("spine", "skylight pane"));

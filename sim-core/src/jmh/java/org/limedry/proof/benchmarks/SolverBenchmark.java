@@ -1,6 +1,7 @@
 package org.limedry.proof.benchmarks;
 
 import java.util.concurrent.TimeUnit;
+import java.util.function.UnaryOperator;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Scenario;
 import org.limedry.simulation.Simulation;
@@ -41,8 +42,9 @@ public class SolverBenchmark {
     /** Makes the scenarios, reading weather and tables once. */
     @Setup
     public void prepare() {
-        room = RoomCoatsCase.lab(1.0e-3, gridFactor).scenario(RoomCoatsCase.HOURS);
-        roomSecond = RoomCoatsCase.lab(1.0e-3, gridFactor).scenario(SECOND);
+        room = RoomCoatsCase.lab(1.0e-3, gridFactor, UnaryOperator.identity()).scenario(RoomCoatsCase.HOURS);
+        roomSecond =
+                RoomCoatsCase.lab(1.0e-3, gridFactor, UnaryOperator.identity()).scenario(SECOND);
         year = WallYearProof.lab(gridFactor).scenario(WallYearProof.HOURS);
         yearSecond = WallYearProof.lab(gridFactor).scenario(SECOND);
     }

@@ -36,10 +36,6 @@ final class RoomCoatsCase {
 
     private RoomCoatsCase() {}
 
-    static Lab lab(double tolerance, double gridFactor) {
-        return lab(tolerance, gridFactor, UnaryOperator.identity());
-    }
-
     /** Returns the case with something done to the liquid transport of every material. */
     static Lab lab(double tolerance, double gridFactor, UnaryOperator<LiquidTransport> liquid) {
         AirExchange air = new AirExchange(AirExchange.Balance.EQUAL_VOLUME, PRESSURE_PA, 1.0, 0.4, 0.6);

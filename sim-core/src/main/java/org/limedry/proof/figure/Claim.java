@@ -18,9 +18,4 @@ public record Claim(String quantity, String unit, Source source, Expected expect
         Check.notBlank(unit, "unit");
         Check.notBlank(reason, "reason");
     }
-
-    /** Returns the same with something known about it beforehand. */
-    public Claim with(Standing known) {
-        return new Claim(quantity, unit, source, expected, reason, known);
-    }
 }

@@ -9,7 +9,6 @@ import org.limedry.air.MoistAir;
 import org.limedry.climate.Schedule;
 import org.limedry.lime.Frost;
 import org.limedry.lime.LimeKind;
-import org.limedry.lime.Remedy;
 import org.limedry.lime.TooFast;
 import org.limedry.proof.figure.Expected;
 import org.limedry.proof.figure.Label;
@@ -154,7 +153,7 @@ final class AirSayings {
                         "-",
                         practice,
                         Expected.near(1.0, 0.0),
-                        () -> look(LATH.in(20.0, 0.40), draught).remedies().contains(Remedy.MIST) ? 1.0 : 0.0),
+                        () -> look(LATH.in(20.0, 0.40), draught).remedies().contains(TooFast.Remedy.MIST) ? 1.0 : 0.0),
                 new Saying.Row(
                         "things against a 10 mm coat, 10 C/85 %, still",
                         "causes",

@@ -75,11 +75,6 @@ public record AiredRoom(String name, ZoneId zone, boolean bare) {
                 .orElseThrow(() -> new IllegalArgumentException("name: must be a room of the site, was " + name));
     }
 
-    /** Tells whether any door or window of the room leads outdoors. */
-    public boolean canBeOpened(Scenario scenario) {
-        return plan(scenario).openings().stream().anyMatch(opening -> opening.leadsOutdoors());
-    }
-
     /** Returns its walls that are plastered on the side of the room. */
     public Set<String> plasteredWalls(Scenario scenario) {
         Set<String> own = scenario.walls().stream()

@@ -13,20 +13,12 @@ import org.limedry.units.Units;
  *
  * <p>A date that never came counts as the end of the runs; the delay is then a least figure, see {@link #isOpen()}.
  *
- * @param planned ready date of the run in which everything went as planned, if it came
- * @param actual ready date as it happened, if it came
  * @param causeDays days lost by each cause, days; negative where it helped
  * @param otherDays days between what the record says and the run in which every cause was as it happened
  * @param soonerDays days that would have been gained had this cause alone gone as planned and all others as they did
  * @param isOpen whether a date of any run lay past the end
  */
-public record Delay(
-        Optional<Instant> planned,
-        Optional<Instant> actual,
-        List<Double> causeDays,
-        double otherDays,
-        List<Double> soonerDays,
-        boolean isOpen) {
+public record Delay(List<Double> causeDays, double otherDays, List<Double> soonerDays, boolean isOpen) {
     public Delay {
         causeDays = List.copyOf(causeDays);
         soonerDays = List.copyOf(soonerDays);
@@ -52,8 +44,6 @@ public record Delay(
                 .mapToObj(cause -> days(ready.get(all & ~(1 << cause)).orElse(end), last))
                 .toList();
         return new Delay(
-                ready.get(0),
-                recorded,
                 shares,
                 days(last, recorded.orElse(end)),
                 sooner,

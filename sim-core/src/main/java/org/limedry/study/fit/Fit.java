@@ -60,20 +60,6 @@ public final class Fit {
     }
 
     /**
-     * Fits.
-     *
-     * @param unknowns what may move; each key once
-     * @param readings what was read, within the run; at least one
-     * @param errors how far readings may be off
-     * @param runs how runs are made
-     * @return what was found; also when it did not converge or the likely run gave up, which {@link FitResult#ending()} tells
-     * @throws IllegalArgumentException if a reading names a room, wall or coat that is not there, or lies outside the run
-     */
-    public static FitResult of(List<Uncertain> unknowns, List<Reading> readings, ReadingErrors errors, Runs runs) {
-        return of(unknowns, readings, errors, runs, 0);
-    }
-
-    /**
      * Fits and, if the fit is good, draws points from what is left open; see {@link FitDraws}.
      *
      * @param unknowns what may move; each key once

@@ -38,11 +38,6 @@ public record Residual(Reading reading, double before, double after, double offs
         return sigmasAfter() / share;
     }
 
-    /** Tells whether the fitted run agrees with a hand test on ready or not; true of any other reading. */
-    public boolean isOnRightSide() {
-        return !(reading instanceof Reading.ByHand) || sigmasAfter() == 0.0;
-    }
-
     private double hinged(double above) {
         return Double.isNaN(above) || FitReadings.differs(reading, above) ? above : 0.0;
     }

@@ -15,11 +15,10 @@ import org.limedry.simulation.Outcome;
  * What a job takes of a gang's time.
  *
  * @param gang its name
- * @param workDays working days on coats that were laid, in parts of days
  * @param daysOnSite days on the calendar on which it lays something
  * @param free stretches between two of its days on site that are long enough to work elsewhere, in time order
  */
-public record GangTime(String gang, double workDays, int daysOnSite, List<Stretch> free) {
+public record GangTime(String gang, int daysOnSite, List<Stretch> free) {
     public GangTime {
         free = List.copyOf(free);
     }
@@ -30,12 +29,7 @@ public record GangTime(String gang, double workDays, int daysOnSite, List<Stretc
      * @param first first day
      * @param last last day, not before the first
      */
-    public record Stretch(LocalDate first, LocalDate last) {
-        /** Returns how many days there are. */
-        public long days() {
-            return ChronoUnit.DAYS.between(first, last) + 1;
-        }
-    }
+    public record Stretch(LocalDate first, LocalDate last) {}
 
     /**
      * Returns the time of each gang that laid a coat, the gang that laid the first coat listed first.
@@ -46,20 +40,15 @@ public record GangTime(String gang, double workDays, int daysOnSite, List<Stretc
      */
     public static List<GangTime> of(Outcome outcome, ZoneId zone, int leastFreeDays) {
         Map<String, TreeSet<LocalDate>> onSite = new LinkedHashMap<>();
-        Map<String, Double> workDays = new LinkedHashMap<>();
         for (Outcome.CoatResult coat : outcome.coats()) {
             if (coat.work().isPresent() && coat.laid().isPresent()) {
                 Outcome.Work work = coat.work().get();
-                workDays.merge(work.gang(), work.days(), Double::sum);
                 onSite.computeIfAbsent(work.gang(), gang -> new TreeSet<>())
                         .addAll(days(work.begun(), coat.laid().get(), zone));
             }
         }
         List<GangTime> times = new ArrayList<>();
-        workDays.forEach((gang, days) -> {
-            TreeSet<LocalDate> dates = onSite.getOrDefault(gang, new TreeSet<>());
-            times.add(new GangTime(gang, days, dates.size(), gaps(dates, leastFreeDays)));
-        });
+        onSite.forEach((gang, dates) -> times.add(new GangTime(gang, dates.size(), gaps(dates, leastFreeDays))));
         return times;
     }
 

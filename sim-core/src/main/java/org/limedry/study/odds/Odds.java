@@ -65,18 +65,6 @@ public record Odds(
         influences = List.copyOf(influences);
     }
 
-    /**
-     * Judges one coat.
-     *
-     * @param members the members of an ensemble; at least 4
-     * @param coat which coat, counted from 0 in the order of the scenario
-     * @param unknowns the unknowns that were drawn
-     * @param end end of the runs, which stands for a date that never came
-     */
-    public static Odds of(List<EnsembleResult.Member> members, int coat, List<Uncertain> unknowns, Instant end) {
-        return of(members, coat, unknowns, end, Drawn.ONE_BY_ONE);
-    }
-
     /** How the unknowns of the members were drawn. */
     public enum Drawn {
         /** Each by itself. */

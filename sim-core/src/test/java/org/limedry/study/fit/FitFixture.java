@@ -34,6 +34,11 @@ final class FitFixture {
 
     private FitFixture() {}
 
+    /** Fits without points. */
+    static FitResult fit(List<Uncertain> unknowns, List<Reading> readings, ReadingErrors errors, Fit.Runs runs) {
+        return Fit.of(unknowns, readings, errors, runs, 0);
+    }
+
     /**
      * What a made-up run says.
      *

@@ -35,7 +35,7 @@ final class FitLeaveOutTest {
     }
 
     private static FitResult fit(List<Reading> readings) {
-        return Fit.of(UNKNOWNS, readings, FitFixture.ERRORS, RUNS);
+        return FitFixture.fit(UNKNOWNS, readings, FitFixture.ERRORS, RUNS);
     }
 
     private static void assertSame(Fitted expected, Fitted found) {
@@ -92,10 +92,10 @@ final class FitLeaveOutTest {
                 FitFixture.face(1, 3, 0.5),
                 FitFixture.hand(30, HandTest.Result.HARD));
         Predicate<Reading> bucket = Reading.Bucket.class::isInstance;
-        FitResult all = Fit.of(UNKNOWNS, readings, FitFixture.ERRORS, runs);
-        FitResult fewer = Fit.of(UNKNOWNS, readings.subList(1, 4), FitFixture.ERRORS, runs);
+        FitResult all = FitFixture.fit(UNKNOWNS, readings, FitFixture.ERRORS, runs);
+        FitResult fewer = FitFixture.fit(UNKNOWNS, readings.subList(1, 4), FitFixture.ERRORS, runs);
 
-        assertTrue(all.residuals().get(3).isOnRightSide());
+        assertEquals(0.0, all.residuals().get(3).sigmasAfter());
         assertTrue(Math.abs(fewer.fitted().mean(1) - all.fitted().mean(1)) > 0.1);
         assertSame(
                 fewer.fitted(),

@@ -1,8 +1,7 @@
 package org.limedry.study.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import java.util.List;
 import java.util.Map;
@@ -19,7 +18,7 @@ final class FitResidualTest {
 
     /** Room 10 C and 2 K for one z, bucket 5 litres, hand test on the limit and one e-fold for one z. */
     private static FitResult fit(Reading... readings) {
-        return Fit.of(
+        return FitFixture.fit(
                 ONE,
                 List.of(readings),
                 FitFixture.ERRORS,
@@ -40,7 +39,6 @@ final class FitResidualTest {
         assertEquals(6.0, residual.sigmasBefore(), 1e-9);
         assertEquals(6.0 / 17.0, residual.sigmasAfter(), 1e-8);
         assertEquals(1.0 / Math.sqrt(17.0), residual.share(), 1e-8);
-        assertTrue(residual.isOnRightSide());
     }
 
     // EXACT: one reading 3 K above the run, shared out by variance: z has 2 x 2 K2, the offset 0.25 and the reading
@@ -94,11 +92,10 @@ final class FitResidualTest {
         assertEquals(-0.5, dents.before(), 1e-9);
         assertEquals(dented - 0.5, dents.after(), 1e-5);
         assertEquals(0.0, dents.sigmasAfter());
-        assertTrue(dents.isOnRightSide());
         assertEquals(-0.5, moved.before(), 1e-9);
         assertEquals(2.0, moved.sigmasBefore(), 1e-8);
         assertEquals(hardened - 0.5, moved.after(), 1e-5);
-        assertTrue(moved.isOnRightSide());
+        assertEquals(0.0, moved.sigmasAfter());
         assertEquals(spread(1.0, 4.0 * hardened - 2.0), hard.fitted().spread(0), 1e-5);
     }
 
@@ -139,7 +136,7 @@ final class FitResidualTest {
         double z = 50.0 / 26.0 - y;
         assertEquals(z, result.fitted().mean(0), 1e-5);
         assertEquals(spread(26.0, 2.0 - 4.0 * z), result.fitted().spread(0), 1e-5);
-        assertFalse(result.residuals().get(1).isOnRightSide());
+        assertNotEquals(0.0, result.residuals().get(1).sigmasAfter());
     }
 
     // EXACT: 5 % of 4 litres and 0.2 litres, root of the sum of squares.

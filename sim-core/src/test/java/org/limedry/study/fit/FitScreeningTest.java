@@ -46,7 +46,7 @@ final class FitScreeningTest {
         }
         AtomicInteger made = new AtomicInteger();
 
-        FitResult result = Fit.of(
+        FitResult result = FitFixture.fit(
                 FitFixture.unknowns(12),
                 readings,
                 FitFixture.ERRORS,
@@ -68,7 +68,7 @@ final class FitScreeningTest {
             readings.add(FitFixture.face(k, 5, 2.0 * SLOPES[k]));
         }
 
-        Fitted fitted = Fit.of(
+        Fitted fitted = FitFixture.fit(
                         FitFixture.unknowns(12),
                         readings,
                         FitFixture.ERRORS,
@@ -92,7 +92,7 @@ final class FitScreeningTest {
     void fit_ofAnUnknownThatLosesALittleOverTwoPercent_isKept() {
         double slope = Math.sqrt(0.0425);
 
-        FitResult result = Fit.of(
+        FitResult result = FitFixture.fit(
                 FitFixture.unknowns(1),
                 List.of(FitFixture.face(0, 5, 3.0)),
                 FitFixture.ERRORS,
@@ -110,7 +110,7 @@ final class FitScreeningTest {
                 .mapToObj(hour -> FitFixture.air(hour, 1.0))
                 .toList();
 
-        FitResult result = Fit.of(
+        FitResult result = FitFixture.fit(
                 FitFixture.unknowns(1),
                 readings,
                 FitFixture.ERRORS,
@@ -128,8 +128,8 @@ final class FitScreeningTest {
     void fit_toABentLaw_agreesWithTheOptimiserOfALibraryInFewRuns() {
         for (int seed = 1; seed <= 5; seed++) {
             Bent law = new Bent(seed);
-            FitResult result =
-                    Fit.of(FitFixture.unknowns(12), law.readings(), FitFixture.ERRORS, FitFixture.runs(law::said));
+            FitResult result = FitFixture.fit(
+                    FitFixture.unknowns(12), law.readings(), FitFixture.ERRORS, FitFixture.runs(law::said));
             double[] best = law.best();
 
             assertTrue(result.isConverged());

@@ -74,7 +74,7 @@ final class FitTest {
             readings.add(new Reading.Bucket("store", from, from.plus(Duration.ofHours(24)), 1e-5 * 1.1 * 86_400.0));
         }
 
-        FitResult result = Fit.of(UNKNOWNS, readings, ERRORS, RUNS);
+        FitResult result = FitFixture.fit(UNKNOWNS, readings, ERRORS, RUNS);
 
         double leakage = StudyFixture.LEAKAGE.in(result.fitted().apply(Draw.likely()));
         assertEquals(1.1, leakage, 0.1); // the belief pulls it towards 0.6 by what 8 buckets of 0.2 litres leave open
@@ -88,8 +88,8 @@ final class FitTest {
     // to about that: z has slope 4 K for half the chance, so 0.5 K is worth a spread of 0.5 / (2 * 4 * 0.3989) = 0.157.
     @Test
     void fit_toOneLogger_isNoBetterThanItsOffset() {
-        FitResult few = Fit.of(UNKNOWNS, celsius(4, 7.0), ERRORS, RUNS);
-        FitResult many = Fit.of(UNKNOWNS, celsius(70, 7.0), ERRORS, RUNS);
+        FitResult few = FitFixture.fit(UNKNOWNS, celsius(4, 7.0), ERRORS, RUNS);
+        FitResult many = FitFixture.fit(UNKNOWNS, celsius(70, 7.0), ERRORS, RUNS);
 
         assertTrue(many.fitted().spread(0) < few.fitted().spread(0));
         assertEquals(0.157, many.fitted().spread(0), 0.03); // 70 readings of 0.5 K on top, slope taken at z = 0
@@ -100,7 +100,7 @@ final class FitTest {
     // a^2).
     @Test
     void fitted_likelyDraw_isTheMean_andSpreadIsOneOverRootOfOnePlusSlopeSquared() {
-        FitResult result = Fit.of(List.of(StudyFixture.START), celsius(1, 8.0), ERRORS, RUNS);
+        FitResult result = FitFixture.fit(List.of(StudyFixture.START), celsius(1, 8.0), ERRORS, RUNS);
 
         double slope = 2.0 * 3.5 / Math.sqrt(2.0 * Math.PI) / Math.hypot(0.5, 0.5); // mean of 4 K below and 3 K above
         assertEquals(1.0 / Math.sqrt(1.0 + slope * slope), result.fitted().spread(0), 0.01); // slope over a step of 0.2
@@ -111,7 +111,7 @@ final class FitTest {
     // A temperature in Fahrenheit cannot be explained by any start within 4 to 11 C.
     @Test
     void fit_toWrongUnits_isUnexplained() {
-        FitResult result = Fit.of(UNKNOWNS, celsius(20, 8.0 * 1.8 + 32.0), ERRORS, RUNS);
+        FitResult result = FitFixture.fit(UNKNOWNS, celsius(20, 8.0 * 1.8 + 32.0), ERRORS, RUNS);
 
         assertEquals(
                 List.of("room temperature, hall"),
@@ -121,9 +121,10 @@ final class FitTest {
     // EXACT: threads share nothing.
     @Test
     void fit_onAnyNumberOfThreads_isTheSame() {
-        FitResult one = Fit.of(UNKNOWNS, celsius(9, 6.0), ERRORS, new Fit.Runs(RUNS.scenarios(), RUNS.simulation(), 1));
+        FitResult one =
+                FitFixture.fit(UNKNOWNS, celsius(9, 6.0), ERRORS, new Fit.Runs(RUNS.scenarios(), RUNS.simulation(), 1));
         FitResult three =
-                Fit.of(UNKNOWNS, celsius(9, 6.0), ERRORS, new Fit.Runs(RUNS.scenarios(), RUNS.simulation(), 3));
+                FitFixture.fit(UNKNOWNS, celsius(9, 6.0), ERRORS, new Fit.Runs(RUNS.scenarios(), RUNS.simulation(), 3));
 
         assertEquals(one.fitted().mean(0), three.fitted().mean(0));
         assertEquals(one.fitted().root(0, 0), three.fitted().root(0, 0));
@@ -133,13 +134,13 @@ final class FitTest {
     void fit_toAReadingOfAnUnknownRoom_isRefused() {
         Reading reading = new Reading.RoomCelsius("hall", "attic", StudyFixture.FROM, 8.0);
 
-        assertThrows(IllegalArgumentException.class, () -> Fit.of(UNKNOWNS, List.of(reading), ERRORS, RUNS));
+        assertThrows(IllegalArgumentException.class, () -> FitFixture.fit(UNKNOWNS, List.of(reading), ERRORS, RUNS));
     }
 
     // EXACT: what was not fitted keeps its quantile.
     @Test
     void apply_leavesOtherKeysAlone() {
-        FitResult result = Fit.of(List.of(StudyFixture.START), celsius(3, 8.0), ERRORS, RUNS);
+        FitResult result = FitFixture.fit(List.of(StudyFixture.START), celsius(3, 8.0), ERRORS, RUNS);
 
         Draw draw = result.fitted().apply(new Draw(Map.of("weather", 0.3, "start.store", 0.9)));
 
@@ -154,9 +155,9 @@ final class FitTest {
         List<Reading> one = List.of(new Reading.RoomHumidity("hall", "store", StudyFixture.FROM, 0.93));
         Draw tight = new Draw(Map.of("leakage.store", 0.0));
 
-        FitResult likely = Fit.of(UNKNOWNS, one, ERRORS, RUNS);
-        FitResult full =
-                Fit.of(UNKNOWNS, one, ERRORS, new Fit.Runs(draw -> StudyFixture.scenario(tight), RUNS.simulation(), 1));
+        FitResult likely = FitFixture.fit(UNKNOWNS, one, ERRORS, RUNS);
+        FitResult full = FitFixture.fit(
+                UNKNOWNS, one, ERRORS, new Fit.Runs(draw -> StudyFixture.scenario(tight), RUNS.simulation(), 1));
 
         assertEquals(0.9 - 0.1 * Math.log(0.6), likely.residuals().get(0).before(), 1e-12);
         assertTrue(likely.offsets().get("humidity.hall") < 0.0); // it reads less than the run says

@@ -103,7 +103,7 @@ final class FitTogetherTest {
             for (int i = 0; i < count; i++) {
                 readings.add(FitFixture.face(0, hour.applyAsInt(i), 0.5 * truth + errors[i]));
             }
-            Fitted fitted = Fit.of(
+            Fitted fitted = FitFixture.fit(
                             FitFixture.unknowns(1),
                             readings,
                             FitFixture.ERRORS,
@@ -140,7 +140,7 @@ final class FitTogetherTest {
                 .mapToObj(i -> FitFixture.face(0, i, errors[i]))
                 .toList();
 
-        FitResult.Channel channel = Fit.of(
+        FitResult.Channel channel = FitFixture.fit(
                         FitFixture.unknowns(1),
                         readings,
                         FitFixture.ERRORS,

@@ -39,7 +39,7 @@ final class FitTroubleTest {
 
     @Test
     void fit_whoseLikelyRunGivesUp_keepsTheBeliefsAndExplainsNothing() {
-        FitResult result = Fit.of(ONE, SIX, FitFixture.ERRORS, givingUp(z -> true));
+        FitResult result = FitFixture.fit(ONE, SIX, FitFixture.ERRORS, givingUp(z -> true));
 
         assertEquals(FitResult.Ending.NO_LIKELY_RUN, result.ending());
         assertFalse(result.isConverged());
@@ -54,8 +54,8 @@ final class FitTroubleTest {
     // EXACT: slopes of a straight law from one side are those from both, and the answer is mean 3 x 6 / 10.
     @Test
     void fit_withRunsThatGiveUpOnOneSideOfTheStart_takesTheSlopesFromTheOther() {
-        FitResult below = Fit.of(ONE, SIX, FitFixture.ERRORS, givingUp(z -> z < -0.1));
-        FitResult above = Fit.of(ONE, SIX, FitFixture.ERRORS, givingUp(z -> z > 0.1 && z < 0.5));
+        FitResult below = FitFixture.fit(ONE, SIX, FitFixture.ERRORS, givingUp(z -> z < -0.1));
+        FitResult above = FitFixture.fit(ONE, SIX, FitFixture.ERRORS, givingUp(z -> z > 0.1 && z < 0.5));
 
         assertTrue(below.isConverged() && above.isConverged());
         assertEquals(1.8, below.fitted().mean(0), 1e-9);
@@ -66,7 +66,7 @@ final class FitTroubleTest {
     // EXACT: where runs on both sides give up nothing is known of the unknown.
     @Test
     void fit_withRunsThatGiveUpOnBothSides_leavesTheUnknownAlone() {
-        FitResult result = Fit.of(ONE, SIX, FitFixture.ERRORS, givingUp(z -> Math.abs(z) > 0.1));
+        FitResult result = FitFixture.fit(ONE, SIX, FitFixture.ERRORS, givingUp(z -> Math.abs(z) > 0.1));
 
         assertEquals(0.0, result.fitted().mean(0));
         assertEquals(1.0, result.fitted().spread(0));
@@ -76,7 +76,7 @@ final class FitTroubleTest {
     // The minimum at 1.8 cannot be run: the walk ends at its limits before it, at a run that was made.
     @Test
     void fit_whoseMinimumCannotBeRun_stopsAndSaysSo() {
-        FitResult result = Fit.of(ONE, SIX, FitFixture.ERRORS, givingUp(z -> z > 1.0));
+        FitResult result = FitFixture.fit(ONE, SIX, FitFixture.ERRORS, givingUp(z -> z > 1.0));
 
         assertEquals(FitResult.Ending.STOPPED, result.ending());
         assertTrue(
@@ -91,7 +91,7 @@ final class FitTroubleTest {
         Fit.Runs runs = FitFixture.runs(z ->
                 FitFixture.Said.faces(3.0 * z[0] + 20.0 * (20.0 * z[0] - Math.floor(20.0 * z[0]))));
 
-        FitResult result = Fit.of(ONE, List.of(FitFixture.face(0, 5, 60.0)), FitFixture.ERRORS, runs);
+        FitResult result = FitFixture.fit(ONE, List.of(FitFixture.face(0, 5, 60.0)), FitFixture.ERRORS, runs);
 
         assertFalse(result.isConverged());
         assertEquals(1, result.unexplained().size());
@@ -103,7 +103,8 @@ final class FitTroubleTest {
     void fit_ofTwoUnknownsThatOnlyTheirSumIsToldOf_keepsTheirDifferenceOpen() {
         Fit.Runs runs = FitFixture.runs(z -> FitFixture.Said.faces(1e4 * (z[0] + z[1])));
 
-        FitResult result = Fit.of(FitFixture.unknowns(2), List.of(FitFixture.face(0, 5, 1e4)), FitFixture.ERRORS, runs);
+        FitResult result =
+                FitFixture.fit(FitFixture.unknowns(2), List.of(FitFixture.face(0, 5, 1e4)), FitFixture.ERRORS, runs);
 
         assertTrue(result.isConverged());
         assertEquals(0.5, result.fitted().mean(0), 1e-6);
@@ -118,7 +119,7 @@ final class FitTroubleTest {
     void fit_toAReadingAfterTheRun_isRefused() {
         List<Reading> late = List.of(FitFixture.face(0, FitFixture.HOURS, 6.0));
 
-        assertThrows(IllegalArgumentException.class, () -> Fit.of(ONE, late, FitFixture.ERRORS, STEEP));
+        assertThrows(IllegalArgumentException.class, () -> FitFixture.fit(ONE, late, FitFixture.ERRORS, STEEP));
     }
 
     // EXACT: twenty readings agree on z = 0.5, one lies 8 sigma from them.
@@ -130,7 +131,7 @@ final class FitTroubleTest {
         Reading wild = FitFixture.face(0, 100, 1.5 + 8.0);
         readings.add(wild);
 
-        FitResult result = Fit.of(ONE, readings, FitFixture.ERRORS, STEEP);
+        FitResult result = FitFixture.fit(ONE, readings, FitFixture.ERRORS, STEEP);
 
         assertEquals(
                 List.of(wild), result.wild().stream().map(Residual::reading).toList());
@@ -144,7 +145,7 @@ final class FitTroubleTest {
     void wild_aBucketThatTheFitHadToFollow_isNamedAllTheSame() {
         Fit.Runs runs = FitFixture.runs(z -> new FitFixture.Said(hour -> 0.0, Map.of(), 10.0 + 2.0 * z[0], 0.0));
 
-        FitResult result = Fit.of(ONE, List.of(FitFixture.bucket(1, 18.8)), FitFixture.ERRORS, runs);
+        FitResult result = FitFixture.fit(ONE, List.of(FitFixture.bucket(1, 18.8)), FitFixture.ERRORS, runs);
 
         Residual bucket = result.wild().get(0);
         assertEquals(8.8 / 0.2 / 101.0, bucket.sigmasAfter(), 1e-6); // 1 / (1 + a^2) of it, a = 10

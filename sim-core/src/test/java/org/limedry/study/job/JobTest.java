@@ -107,7 +107,7 @@ final class JobTest {
     }
 
     private static Outcome.FaceResult face(String wall, double dewHours) {
-        return new Outcome.FaceResult(wall, "store", 10.0, true, dewHours, 0.0, 0.0, 0.0, 0.0, 0.0);
+        return new Outcome.FaceResult(wall, "store", 10.0, true, dewHours, 0.0, 0.0, 0.0, 0.0);
     }
 
     private static Warning warning(Warning.Kind kind, double fromHour, double untilHour) {
@@ -135,8 +135,7 @@ final class JobTest {
         List<GangTime> times = GangTime.of(outcome, UTC, 5);
 
         GangTime.Stretch free = new GangTime.Stretch(LocalDate.of(2026, 10, 7), LocalDate.of(2026, 10, 14));
-        assertEquals(List.of(new GangTime("x", 3.5, 4, List.of(free)), new GangTime("y", 0.5, 1, List.of())), times);
-        assertEquals(8, free.days());
+        assertEquals(List.of(new GangTime("x", 4, List.of(free)), new GangTime("y", 1, List.of())), times);
         assertEquals(List.of(), GangTime.of(outcome, UTC, 9).get(0).free());
     }
 

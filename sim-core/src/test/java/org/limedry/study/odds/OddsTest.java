@@ -38,7 +38,7 @@ final class OddsTest {
     }
 
     private static Odds odds(int count, ToDoubleFunction<Draw> days) {
-        return Odds.of(members(count, days), 0, UNKNOWNS, END);
+        return Odds.of(members(count, days), 0, UNKNOWNS, END, Odds.Drawn.ONE_BY_ONE);
     }
 
     // EXACT: dates 20 + 10 (wet) - 2 (leak) days, each evenly spread over its quantile. Variances are to each other as
