@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.limedry.cli.chart.AiringChart;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Columns;
-import org.limedry.cli.safety.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Page;

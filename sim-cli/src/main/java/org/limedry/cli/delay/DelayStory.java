@@ -17,7 +17,6 @@ import org.limedry.cli.site.Site;
 import org.limedry.simulation.Outcome.CoatResult;
 import org.limedry.study.Draw;
 import org.limedry.study.EnsembleResult;
-import org.limedry.study.MemberQuantile;
 import org.limedry.study.delay.Delay;
 import org.limedry.study.delay.RoomDays;
 import org.limedry.study.delay.Shares;

@@ -20,7 +20,6 @@ import org.limedry.cli.job.WeekWords;
 import org.limedry.cli.page.Block;
 import org.limedry.cli.page.Bundle;
 import org.limedry.cli.page.Columns;
-import org.limedry.cli.safety.Caution;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.JsonText;

@@ -177,7 +177,10 @@ public enum Caution {
     private final String danger;
     private final String act;
     private final String brief;
+    /** Holds nothing but constants. */
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Predicate<Situation> due;
+
 
     Caution(String danger, String act, String brief, Predicate<Situation> due) {
         this.danger = danger;

@@ -11,7 +11,6 @@ import org.limedry.cli.page.CsvSheet;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.Figures;
 import org.limedry.cli.page.Table;
-import org.limedry.study.job.JobFigures;
 
 /** The starts as rows: on the console, in the table and in the CSV. */
 final class StartRows {
