@@ -8,6 +8,8 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.limedry.cli.ask.ExitCode;
 import org.limedry.cli.problem.BadInputException;
 import org.limedry.cli.problem.InputProblem;
@@ -17,6 +19,10 @@ import picocli.CommandLine.TypeConversionException;
 
 /** Entry point: runs one command and turns every way of ending into an exit code. */
 public final class Main {
+    /** Libraries that write PDF files tell of their cache of fonts at the first run; held, or the setting would be lost. */
+    private static final List<Logger> CHATTY =
+            List.of(Logger.getLogger("org.apache.pdfbox"), Logger.getLogger("org.apache.fontbox"));
+
     private final RootCommand root = new RootCommand();
     private final PrintWriter err;
     private final CommandLine commandLine;
@@ -36,6 +42,7 @@ public final class Main {
     public static void main(String[] args) {
         // Charts are drawn into files; no display is needed or wanted.
         System.setProperty("java.awt.headless", "true");
+        CHATTY.forEach(library -> library.setLevel(Level.SEVERE));
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(args, out, err));

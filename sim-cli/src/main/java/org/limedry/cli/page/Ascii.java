@@ -19,7 +19,6 @@ public final class Ascii {
                 .replace("\u00b0C", "C")
                 .replace("m\u00b2", "m2")
                 .replace("m\u00b3", "m3")
-                .replace("\u00bd", ".5")
                 .replace("\u2019", "'")
                 .replace("\u2013", "-")
                 .replaceAll("(?<!\\d)\u00bd", "0.5")
