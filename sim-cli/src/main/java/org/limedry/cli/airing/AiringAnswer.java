@@ -25,7 +25,7 @@ import org.limedry.study.airing.AiringStudy;
  * @param asTold the room as the file has it
  * @param building the building as it was
  */
-public record AiringAnswer(
+record AiringAnswer(
         Site site,
         AiredRoom room,
         Optional<LocalDate> by,
@@ -44,7 +44,7 @@ public record AiringAnswer(
      * @param finding what came of it
      * @param wetDays days kept shut, of the days of the wait
      */
-    public record DryDays(AiringFinding finding, int wetDays) {}
+    record DryDays(AiringFinding finding, int wetDays) {}
 
     /**
      * What the runs began with.
@@ -56,21 +56,21 @@ public record AiringAnswer(
      * @param outdoorPpm carbon dioxide outdoors, parts per million
      * @param warned kinds of warning that any run gave
      */
-    public record Building(
+    record Building(
             RoomPlan plan,
             List<RoomPlan> rooms,
             double wholeCarbonDioxideKg,
             double wholeAirM3,
             double outdoorPpm,
             Set<Warning.Kind> warned) {
-        public Building {
+        Building {
             rooms = List.copyOf(rooms);
             warned = Set.copyOf(warned);
         }
     }
 
     /** Returns the level of the answer or, if none answers, the soonest that lime stands; empty if it stands none. */
-    public Optional<AiringFinding> told() {
+    Optional<AiringFinding> told() {
         if (choice instanceof AiringStudy.Choice.Do found) {
             return Optional.of(usesDryDays() ? dryDays.orElseThrow().finding() : found.finding());
         }
@@ -78,14 +78,14 @@ public record AiringAnswer(
     }
 
     /** Tells whether keeping shut on wet days costs no time, so that the answer says to. */
-    public boolean usesDryDays() {
+    boolean usesDryDays() {
         return choice instanceof AiringStudy.Choice.Do found
                 && dryDays.isPresent()
                 && dryDays.orElseThrow().finding().days() <= found.finding().days() + SAME_DAYS;
     }
 
     /** Tells whether the likely date of the answer lies within the runs. */
-    public boolean isDated() {
+    boolean isDated() {
         return told().map(finding -> Double.isFinite(finding.days())).orElse(false);
     }
 }

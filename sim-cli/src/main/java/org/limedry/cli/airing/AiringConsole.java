@@ -9,7 +9,7 @@ import org.limedry.study.airing.AiringFinding;
 import org.limedry.study.airing.AiringLine;
 
 /** The answer on the console. */
-public final class AiringConsole {
+final class AiringConsole {
     private static final int NAME_COLUMNS = 30;
     private static final int RANGE_COLUMNS = 22;
     private static final int AIR_COLUMNS = 7;
@@ -28,12 +28,12 @@ public final class AiringConsole {
     }
 
     /** Returns the answer in lines of any length, the answer itself first. */
-    public static List<String> lines(AiringAnswer answer) {
+    static List<String> lines(AiringAnswer answer) {
         return new AiringConsole(answer).lines();
     }
 
     /** Returns what was taken out of the room and what stays. */
-    public static List<String> plant(AiringAnswer answer) {
+    static List<String> plant(AiringAnswer answer) {
         return new AiringWords(answer).plant();
     }
 

@@ -14,7 +14,7 @@ import org.limedry.study.airing.AiringStudy;
 import org.limedry.units.Units;
 
 /** The answer as a chart. */
-public final class AiringDrawing {
+final class AiringDrawing {
     private static final double DAYS_PER_WEEK = 7.0;
 
     private final AiringAnswer answer;
@@ -33,7 +33,7 @@ public final class AiringDrawing {
     }
 
     /** Returns the chart. */
-    public static AiringChart of(AiringAnswer answer) {
+    static AiringChart of(AiringAnswer answer) {
         AiringDrawing drawing = new AiringDrawing(answer);
         return new AiringChart(
                 "airing",

@@ -19,7 +19,7 @@ import org.limedry.study.airing.SteadyHeat;
 import org.limedry.units.Units;
 
 /** The answer as files. */
-public final class AiringFiles {
+final class AiringFiles {
     private static final String NAME = "airing";
     private final AiringAnswer answer;
     private final AiringWords words;
@@ -37,7 +37,7 @@ public final class AiringFiles {
      * @param answer what was found
      * @param foot what the page rests on
      */
-    public static Bundle of(AiringAnswer answer, Page.Foot foot) {
+    static Bundle of(AiringAnswer answer, Page.Foot foot) {
         AiringChart chart = AiringDrawing.of(answer);
         AiringFiles files = new AiringFiles(answer);
         return new Bundle()

@@ -20,7 +20,7 @@ import org.limedry.study.airing.AiringFinding;
 import org.limedry.study.airing.AiringLine;
 
 /** The page. */
-public final class AiringPage {
+final class AiringPage {
     private final AiringAnswer answer;
     private final AiringWords words;
     private final AiringText text;
@@ -38,7 +38,7 @@ public final class AiringPage {
      * @param chart its chart
      * @param foot what it rests on
      */
-    public static Page of(AiringAnswer answer, AiringChart chart, Page.Foot foot) {
+    static Page of(AiringAnswer answer, AiringChart chart, Page.Foot foot) {
         AiringPage page = new AiringPage(answer);
         return new Page(page.head(), page.blocks(chart), foot);
     }

@@ -13,7 +13,7 @@ import org.limedry.cli.readings.diary.DiaryForm;
 import org.limedry.cli.readings.diary.DiaryPlaces;
 
 /** The blank diary to print: four weeks on one A4 page, a column for each door and wall where they fit. */
-public final class DiaryPage {
+final class DiaryPage {
     private static final int MOST_OWN_COLUMNS = 4;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter DAY_WITH_YEAR = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
@@ -28,7 +28,7 @@ public final class DiaryPage {
     private record Line(String day, boolean weekStarts, List<String> cells) {}
 
     /** Returns the page. */
-    public static String of(DiaryPlaces places, LocalDate from) {
+    static String of(DiaryPlaces places, LocalDate from) {
         List<Head> heads = heads(places);
         List<String> cells = heads.stream().map(head -> "").toList();
         List<Line> lines = IntStream.range(0, DiaryForm.DAYS)

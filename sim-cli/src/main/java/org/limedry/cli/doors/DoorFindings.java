@@ -27,7 +27,7 @@ import org.limedry.study.doors.DoorWay;
  * @param ways what came of each way
  * @param situation what decides which cautions are due
  */
-public record DoorFindings(
+record DoorFindings(
         String site,
         boolean invented,
         ZoneId zone,
@@ -39,7 +39,7 @@ public record DoorFindings(
         Optional<String> waits,
         Map<DoorWay, WayResult> ways,
         Situation situation) {
-    public DoorFindings {
+    DoorFindings {
         doors = List.copyOf(doors);
         nights = List.copyOf(nights);
         ways = new EnumMap<>(ways);
@@ -50,7 +50,7 @@ public record DoorFindings(
     }
 
     /** Returns what came of a way. */
-    public WayResult of(DoorWay way) {
+    WayResult of(DoorWay way) {
         return Objects.requireNonNull(ways.get(way));
     }
 

@@ -15,7 +15,7 @@ import org.limedry.study.doors.DoorWay;
 import org.limedry.units.Units;
 
 /** What a plan says, on paper and on the console. */
-public final class DoorWords {
+final class DoorWords {
     /** Two ways that differ by less are alike, litres and share of the larger. Judgement. */
     private static final double ALIKE_LITRES = 0.5;
 
@@ -24,12 +24,12 @@ public final class DoorWords {
     private final DoorFindings findings;
 
     /** Makes the words for a plan. */
-    public DoorWords(DoorFindings findings) {
+    DoorWords(DoorFindings findings) {
         this.findings = findings;
     }
 
     /** Returns the answer for the wall: "Doors: open Mon, Tue; shut Thu". */
-    public String headline() {
+    String headline() {
         String open = days(day -> day.hoursOf(Word.OPEN) > 0);
         String shut = days(day -> day.hoursOf(Word.OPEN) == 0
                 && 2 * day.hoursOf(Word.SHUT) > day.hours().size());
@@ -50,7 +50,7 @@ public final class DoorWords {
     }
 
     /** Returns the answer for the console. */
-    public List<String> console() {
+    List<String> console() {
         List<String> lines = new ArrayList<>();
         DayWords today = new DayWords(findings.days().get(0));
         lines.add("Doors on " + today.weekday() + " " + today.date() + ": " + today.blocks() + "; night "
@@ -75,7 +75,7 @@ public final class DoorWords {
     }
 
     /** Returns litres by each way. */
-    public String litres() {
+    String litres() {
         String nights = findings.plan().question().nights() ? "" : ", if it can be left";
         return "Litres out of the walls: by the plan " + litres(DoorWay.PLAN) + "; open 6 to 20 every day "
                 + litres(DoorWay.OPEN_BY_DAY) + "; open day and night" + nights + " " + litres(DoorWay.ALWAYS_OPEN)
@@ -117,7 +117,7 @@ public final class DoorWords {
     }
 
     /** Returns what the plan is worth against open doors and shut ones, also where it is worth nothing. */
-    public String worth() {
+    String worth() {
         DoorWay open = findings.plan().question().nights() ? DoorWay.ALWAYS_OPEN : DoorWay.OPEN_BY_DAY;
         String shut = fumes() ? "" : against(DoorWay.ALWAYS_SHUT, "shut doors") + " and ";
         return "The plan takes out " + shut
@@ -138,7 +138,7 @@ public final class DoorWords {
     }
 
     /** Returns when the coat that waits is ready by each way. */
-    public String ready(String coat) {
+    String ready(String coat) {
         return Names.capital(coat) + " ready: by the plan " + date(DoorWay.PLAN) + "; open 6 to 20 "
                 + date(DoorWay.OPEN_BY_DAY) + "; open day and night " + date(DoorWay.ALWAYS_OPEN)
                 + (fumes() ? "" : "; shut " + date(DoorWay.ALWAYS_SHUT)) + " (likely dates).";
@@ -153,7 +153,7 @@ public final class DoorWords {
     }
 
     /** Returns what "no difference" means. */
-    public String noDifference() {
+    String noDifference() {
         var errors = findings.plan().question().errors();
         return "\u201cNo difference\u201d = closer than "
                 + Figures.plain(Units.percentFromFraction(errors.relativeHumidity())) + " % humidity and "

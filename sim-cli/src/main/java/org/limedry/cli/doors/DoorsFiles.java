@@ -23,7 +23,7 @@ import org.limedry.study.doors.DoorWindow;
 import org.limedry.units.Units;
 
 /** The sheet, the chart and the figures of a plan. */
-public final class DoorsFiles {
+final class DoorsFiles {
     private static final Columns<Row> HOURS = Columns.<Row>of()
             .key("hour", row -> row.hour().from())
             .key("room", Row::room)
@@ -61,7 +61,7 @@ public final class DoorsFiles {
     private DoorsFiles() {}
 
     /** Returns all files of a plan. */
-    public static Bundle of(DoorFindings findings, Page.Foot foot) {
+    static Bundle of(DoorFindings findings, Page.Foot foot) {
         DoorsChart chart = chart(findings);
         return new Bundle()
                 .text("doors.html", () -> DoorsPage.of(findings, chart, foot))

@@ -13,5 +13,5 @@ import org.limedry.study.doors.DoorWay;
  * @param highLitres one member in five has more, if members were run
  * @param ready when the coat that waits is ready, if one waits and the run lasts so long
  */
-public record WayResult(
+record WayResult(
         DoorWay way, double litres, Optional<Double> lowLitres, Optional<Double> highLitres, Optional<Instant> ready) {}

@@ -20,7 +20,7 @@ import org.limedry.study.fit.FitResult;
 import org.limedry.units.Units;
 
 /** The sentences of a fit, for the console and for the page. */
-public final class FitAnswer {
+final class FitAnswer {
     static final String HAND = "A forecast, not a measurement: a hand test overrules it.";
     private static final int MOST_REMARKS = 8;
 
@@ -38,7 +38,7 @@ public final class FitAnswer {
     }
 
     /** Returns the answer for the console, lines of any length. */
-    public static List<String> lines(FitFindings findings) {
+    static List<String> lines(FitFindings findings) {
         return new FitAnswer(findings).lines();
     }
 

@@ -28,9 +28,9 @@ import org.limedry.study.fit.Residual;
 import org.limedry.units.Units;
 
 /** The files of {@code fit}. */
-public final class FitFiles {
+final class FitFiles {
     /** Where the dates of a fit are kept for the next run. */
-    public static final String FITTED = "fitted.json";
+    static final String FITTED = "fitted.json";
 
     private final FitFindings findings;
     private final Days days;
@@ -47,12 +47,12 @@ public final class FitFiles {
      *
      * @param foot what to put under the page
      */
-    public static Bundle of(FitFindings findings, Page.Foot foot) {
+    static Bundle of(FitFindings findings, Page.Foot foot) {
         return new FitFiles(findings).bundle(foot);
     }
 
     /** Returns how the figures were found, for the foot of the page. */
-    public static List<String> basis(FitFindings findings) {
+    static List<String> basis(FitFindings findings) {
         return List.of(
                 "Regularised least squares over %s unknowns and an offset for each logger, %s runs on the quick grid: the ranges of the"
                                 .formatted(

@@ -21,15 +21,15 @@ import org.limedry.study.fit.FitResult;
  * @param fit what they say
  * @param dates the dates that follow; empty if the fit is too bad to draw any
  */
-public record FitFindings(Site site, Scenario scenario, ReadingsToFit readings, FitResult fit, Optional<Dates> dates) {
+record FitFindings(Site site, Scenario scenario, ReadingsToFit readings, FitResult fit, Optional<Dates> dates) {
     /**
      * The dates that follow.
      *
      * @param file what is kept of them
      * @param wide of each coat the dates between which it is ready with four chances in five
      */
-    public record Dates(FittedFile file, List<Wide> wide) {
-        public Dates {
+    record Dates(FittedFile file, List<Wide> wide) {
+        Dates {
             wide = List.copyOf(wide);
         }
     }
@@ -40,7 +40,7 @@ public record FitFindings(Site site, Scenario scenario, ReadingsToFit readings, 
      * @param oneInTen date by which one member in ten is ready
      * @param nineInTen date by which nine in ten are
      */
-    public record Wide(Optional<Instant> oneInTen, Optional<Instant> nineInTen) {}
+    record Wide(Optional<Instant> oneInTen, Optional<Instant> nineInTen) {}
 
     Days days() {
         return Days.of(site.zone(), scenario.from(), scenario.until());
@@ -52,7 +52,7 @@ public record FitFindings(Site site, Scenario scenario, ReadingsToFit readings, 
     }
 
     /** Tells whether the likely run says a date for every coat. */
-    public boolean allLikelyDatesKnown() {
+    boolean allLikelyDatesKnown() {
         return dates.isPresent()
                 && dates.get().file().issue().coats().stream()
                         .allMatch(coat -> coat.likely().isPresent());

@@ -31,20 +31,20 @@ import org.limedry.study.fit.Reading;
  * @param until the last moment up to which both room and weather are known
  * @param remarks what was left out and why, each in a sentence
  */
-public record ReadingsToFit(List<Reading> list, Instant until, List<String> remarks) {
+record ReadingsToFit(List<Reading> list, Instant until, List<String> remarks) {
     /**
      * A run begins from a guess of how warm and damp room and walls are; until that is forgotten nothing is compared. Judgement,
      * no source.
      */
     static final Duration SETTLING = Duration.ofDays(2);
 
-    public ReadingsToFit {
+    ReadingsToFit {
         list = List.copyOf(list);
         remarks = List.copyOf(remarks);
     }
 
     /** Returns the readings of a site that has some. */
-    public static ReadingsToFit of(Site site, SiteReadings read) {
+    static ReadingsToFit of(Site site, SiteReadings read) {
         return new Maker(site, read).readings();
     }
 

@@ -12,9 +12,9 @@ import org.limedry.study.fit.FitResult;
 import org.limedry.study.fit.ReadingErrors;
 
 /** Brings the unknowns of a site to its readings. */
-public final class SiteFit {
+final class SiteFit {
     /** Points drawn from what is left open: as many as a fit has members, so that each has its own. */
-    public static final int POINTS = 32;
+    static final int POINTS = 32;
 
     private SiteFit() {}
 
@@ -25,7 +25,7 @@ public final class SiteFit {
      * @param readings the readings that count; at least one
      * @param threads threads to use
      */
-    public static FitResult of(Site site, ReadingsToFit readings, int threads) {
+    static FitResult of(Site site, ReadingsToFit readings, int threads) {
         SiteReadings read = site.readings().orElseThrow();
         Site unlearnt = site.knowing(Optional.of(read.known()), Optional.empty());
         Site observed = unlearnt.lasting(days(site, readings)).orElse(unlearnt);

@@ -23,7 +23,7 @@ import org.limedry.units.Units;
  * <p>The steps add up to the whole move. What a group of readings does is told by leaving it out; groups that say the same
  * do not add up.
  */
-public final class WhatMoved {
+final class WhatMoved {
     private static final String OUTDOORS = "the outdoor air as it was read";
     private static final String DIARY = "doors, plant and mist as the diary has them";
     private static final String HAND = "hand tests in the diary";
@@ -49,7 +49,7 @@ public final class WhatMoved {
      * @param fit what the readings say
      * @param days words for dates
      */
-    public static WhatMoved of(Site site, FitResult fit, Days days) {
+    static WhatMoved of(Site site, FitResult fit, Days days) {
         WhatMoved moved = new WhatMoved();
         Optional<FittedFile> last = site.fitted();
         Instant before = last.map(file -> file.issue().readingsUntil()).orElse(site.from());
@@ -85,7 +85,7 @@ public final class WhatMoved {
     }
 
     /** Returns the jobs to run, each with everything at its likely value. */
-    public List<Site> sites() {
+    List<Site> sites() {
         List<Site> sites = new ArrayList<>();
         steps.forEach(step -> sites.add(step.site()));
         leftOut.forEach(step -> sites.add(step.site()));
@@ -98,8 +98,8 @@ public final class WhatMoved {
      * @param steps one thing after the other; they add up
      * @param leftOut what each group of readings does by itself: the date with it less the date without it
      */
-    public record Changes(List<FittedFile.Change> steps, List<FittedFile.Change> leftOut) {
-        public Changes {
+    record Changes(List<FittedFile.Change> steps, List<FittedFile.Change> leftOut) {
+        Changes {
             steps = List.copyOf(steps);
             leftOut = List.copyOf(leftOut);
         }
@@ -111,7 +111,7 @@ public final class WhatMoved {
      * @param outcomes what came of each of the {@link #sites}
      * @param end end of the run, which stands for a date that does not come
      */
-    public Changes changes(List<Outcome> outcomes, Instant end) {
+    Changes changes(List<Outcome> outcomes, Instant end) {
         List<FittedFile.Change> moves = new ArrayList<>();
         for (int i = 1; i < steps.size(); i++) {
             add(moves, steps.get(i).cause(), outcomes.get(i - 1), outcomes.get(i), end);

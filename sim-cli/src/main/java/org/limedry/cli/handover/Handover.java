@@ -20,8 +20,8 @@ import org.limedry.study.care.CareRecord;
  * @param ladders the plastered rooms
  * @param care what was held in every room
  */
-public record Handover(Site site, Scenario scenario, EnsembleResult result, List<RoomLadder> ladders, CareRecord care) {
-    public Handover {
+record Handover(Site site, Scenario scenario, EnsembleResult result, List<RoomLadder> ladders, CareRecord care) {
+    Handover {
         ladders = List.copyOf(ladders);
     }
 
@@ -31,7 +31,7 @@ public record Handover(Site site, Scenario scenario, EnsembleResult result, List
      * @param result the runs of the site, with at least one coat
      * @param limits what was to be held
      */
-    public static Handover of(Site site, EnsembleResult result, CareRecord.Limits limits) {
+    static Handover of(Site site, EnsembleResult result, CareRecord.Limits limits) {
         Scenario scenario = site.scenario(Draw.likely());
         return new Handover(
                 site,
@@ -42,12 +42,12 @@ public record Handover(Site site, Scenario scenario, EnsembleResult result, List
     }
 
     /** Tells whether every room has a date. */
-    public boolean isComplete() {
+    boolean isComplete() {
         return ladders.stream().allMatch(ladder -> ladder.readyDay().isPresent());
     }
 
     /** Returns the last day of the run, in full. */
-    public String lastDay() {
+    String lastDay() {
         return Days.full(days().lastDay(scenario.until()));
     }
 

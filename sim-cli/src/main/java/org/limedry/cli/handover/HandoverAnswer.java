@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The answer of {@code handover} on the console. */
-public final class HandoverAnswer {
+final class HandoverAnswer {
     private static final int MOST_ROOMS = 2;
 
     private HandoverAnswer() {}
 
     /** Returns the lines. */
-    public static List<String> lines(Handover handover) {
+    static List<String> lines(Handover handover) {
         List<String> lines = new ArrayList<>();
         lines.add(handover.site().name() + ": what to hand over");
         handover.ladders().stream().limit(MOST_ROOMS).forEach(ladder -> addRoom(ladder, handover, lines));

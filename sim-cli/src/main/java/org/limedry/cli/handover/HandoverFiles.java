@@ -15,7 +15,7 @@ import org.limedry.study.care.CareRecord;
 import org.limedry.study.care.CareRecord.Kind;
 
 /** The files of {@code handover}. */
-public final class HandoverFiles {
+final class HandoverFiles {
     private static final Columns<Step> LADDER = Columns.<Step>of()
             .key("room", step -> step.ladder().room())
             .key("lastCoatReady", step -> step.ladder().readyDay());
@@ -50,7 +50,7 @@ public final class HandoverFiles {
      *
      * @param foot what to put under both pages
      */
-    public static Bundle of(Handover handover, Page.Foot foot) {
+    static Bundle of(Handover handover, Page.Foot foot) {
         return new Bundle()
                 .page("aftercare", HandoverPages.aftercare(handover, foot))
                 .page("care", HandoverPages.care(handover, foot))

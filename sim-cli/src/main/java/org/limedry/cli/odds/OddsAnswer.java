@@ -14,7 +14,7 @@ import org.limedry.study.Uncertain;
 import org.limedry.study.odds.Odds;
 
 /** The sentences of odds, for the console and for the page. */
-public final class OddsAnswer {
+final class OddsAnswer {
     private static final int MOST_TOLD = 5;
 
     /** A range of less than this is a matter of hours: what a measurement would take off it is not told. */
@@ -31,7 +31,7 @@ public final class OddsAnswer {
     }
 
     /** Returns the answer for the console, lines of any length. */
-    public static List<String> lines(OddsFindings findings) {
+    static List<String> lines(OddsFindings findings) {
         return new OddsAnswer(findings).lines();
     }
 

@@ -26,7 +26,7 @@ import org.limedry.study.Uncertain;
 import org.limedry.study.odds.Odds;
 
 /** The files of {@code odds}. */
-public final class OddsFiles {
+final class OddsFiles {
     private static final String METHOD =
             "What a measurement is worth: the dates of the runs are explained by a sum of curves, one for each unknown (first-order"
                     + " effects by least squares); what one curve explains is taken off, and the range is taken anew. It is what"
@@ -54,12 +54,12 @@ public final class OddsFiles {
      *
      * @param foot what to put under the page, given a paragraph on how the figures were found
      */
-    public static Bundle of(OddsFindings findings, Page.Foot foot) {
+    static Bundle of(OddsFindings findings, Page.Foot foot) {
         return new OddsFiles(findings).bundle(foot);
     }
 
     /** Returns how the figures were found, for the foot of the page. */
-    public static List<String> basis(OddsFindings findings) {
+    static List<String> basis(OddsFindings findings) {
         return List.of(
                 "%s runs on the quick grid, a Latin hypercube over %s and the weather (seed %s); the likely run with all of them likely. Dates not reached by the end of the run count as later than all others."
                         .formatted(findings.result().members().size(), drawn(findings), findings.seed()),

@@ -28,7 +28,7 @@ import org.limedry.study.odds.Odds;
  * @param seed seed of the draws
  * @param odds one for each coat of the scenario
  */
-public record OddsFindings(
+record OddsFindings(
         Site site,
         Scenario scenario,
         List<Uncertain> unknowns,
@@ -37,13 +37,13 @@ public record OddsFindings(
         String weather,
         int seed,
         List<Odds> odds) {
-    public OddsFindings {
+    OddsFindings {
         unknowns = List.copyOf(unknowns);
         odds = List.copyOf(odds);
     }
 
     /** Judges every coat of the members, once. */
-    public static List<Odds> odds(
+    static List<Odds> odds(
             Scenario scenario, List<Uncertain> unknowns, EnsembleResult result, Odds.Drawn drawn) {
         return IntStream.range(0, scenario.coats().size())
                 .mapToObj(coat -> Odds.of(result.members(), coat, unknowns, scenario.until(), drawn))
@@ -113,7 +113,7 @@ public record OddsFindings(
     }
 
     /** Tells whether the likely run says a date for every coat. */
-    public boolean allLikelyDatesKnown() {
+    boolean allLikelyDatesKnown() {
         return result.likely().coats().stream().allMatch(coat -> coat.ready().isPresent());
     }
 }

@@ -18,7 +18,7 @@ import org.limedry.study.options.Measure;
 import org.limedry.study.options.Options;
 
 /** The sentences of options, for the console and for the page. */
-public final class OptionsAnswer {
+final class OptionsAnswer {
     private final OptionsFindings findings;
 
     private OptionsAnswer(OptionsFindings findings) {
@@ -26,7 +26,7 @@ public final class OptionsAnswer {
     }
 
     /** Returns the answer for the console, lines of any length. */
-    public static List<String> lines(OptionsFindings findings) {
+    static List<String> lines(OptionsFindings findings) {
         return new OptionsAnswer(findings).lines();
     }
 

@@ -13,7 +13,7 @@ import org.limedry.cli.page.Names;
 import org.limedry.cli.page.Page;
 
 /** The files of {@code options}. */
-public final class OptionsFiles {
+final class OptionsFiles {
     private final OptionsFindings findings;
     private final List<Row> rows;
 
@@ -23,7 +23,7 @@ public final class OptionsFiles {
     }
 
     /** Returns the files. */
-    public static Bundle of(OptionsFindings findings, Page.Foot foot) {
+    static Bundle of(OptionsFindings findings, Page.Foot foot) {
         return new OptionsFiles(findings).bundle(foot);
     }
 

@@ -35,7 +35,7 @@ import org.limedry.wall.WallPlan;
  * @param refused measures that were not tried: fuel would burn in a room that is shut or sheeted
  * @param later waiting for another season, if that was tried
  */
-public record OptionsFindings(
+record OptionsFindings(
         Site site,
         Scenario scenario,
         EnsembleResult base,
@@ -48,7 +48,7 @@ public record OptionsFindings(
      * @param measure the measure
      * @param result its runs, on the members of the job as it stands
      */
-    public record Tried(SiteMeasure measure, EnsembleResult result) {}
+    record Tried(SiteMeasure measure, EnsembleResult result) {}
 
     /**
      * The job begun later.
@@ -56,7 +56,7 @@ public record OptionsFindings(
      * @param movedDays by how many days
      * @param result its runs
      */
-    public record Wait(int movedDays, EnsembleResult result) {}
+    record Wait(int movedDays, EnsembleResult result) {}
 
     /**
      * A measure as it is told.
@@ -96,13 +96,13 @@ public record OptionsFindings(
     /** Less than this is no difference. */
     static final double HARDLY_DAYS = 0.5;
 
-    public OptionsFindings {
+    OptionsFindings {
         tried = List.copyOf(tried);
         refused = List.copyOf(refused);
     }
 
     /** Tells whether a measure would leave fuel burning in the air of a room that is shut or sheeted over. */
-    public static boolean isDeadly(SiteMeasure measure, Scenario scenario) {
+    static boolean isDeadly(SiteMeasure measure, Scenario scenario) {
         String room = measure.measure().room();
         List<RoomPlan> rooms = measure.measure().on(scenario).rooms();
         return Fumes.areShutIn(room, rooms)
@@ -219,7 +219,7 @@ public record OptionsFindings(
     }
 
     /** Tells whether every likely run is ready by its end. */
-    public boolean allReady() {
+    boolean allReady() {
         return ready().isPresent();
     }
 }

@@ -21,7 +21,7 @@ import org.limedry.units.Units;
  * The measures that are tried when the file names none: airing, gentle electric heat, both, a dehumidifier of either type in the
  * shut room, and the desiccant behind sheets. Sizes are common practice, without a source.
  */
-public final class UsualMeasures {
+final class UsualMeasures {
     private static final double WATTS_PER_M3 = 40.0;
     private static final double STEP_W = 500.0;
     private static final double LEAST_W = 1000.0;
@@ -56,7 +56,7 @@ public final class UsualMeasures {
      * @param scenario the job as it stands
      * @param zone clock of the site
      */
-    public static List<SiteMeasure> of(RoomPlan room, Scenario scenario, ZoneId zone) {
+    static List<SiteMeasure> of(RoomPlan room, Scenario scenario, ZoneId zone) {
         return new UsualMeasures(room, scenario, zone).all();
     }
 

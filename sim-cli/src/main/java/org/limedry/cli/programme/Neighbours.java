@@ -22,10 +22,10 @@ import org.limedry.units.Units;
  * @param alone for each room, what its own plaster did without that of the others
  * @param shut the whole job with the doors between rooms kept shut
  */
-public record Neighbours(Map<String, Outcome> alone, Optional<EnsembleResult> shut) {
+record Neighbours(Map<String, Outcome> alone, Optional<EnsembleResult> shut) {
     private static final double WORTH_TELLING_DAYS = 1.0;
 
-    public Neighbours {
+    Neighbours {
         alone = Map.copyOf(alone);
     }
 

@@ -37,13 +37,13 @@ import org.limedry.study.job.NextDoor;
  * @param neighbours what its rooms do to each other
  * @param foot what the page rests on
  */
-public record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
+record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
     private static final int LEAST_FREE_DAYS = 5;
     private static final int MOST_FREE = 3;
     private static final String NAME = "programme";
 
     /** Returns the lines for the console. */
-    public List<String> lines() {
+    List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(job.site().name() + ": programme from " + Days.full(job.start()));
         lines.add(headline() + ".");
@@ -116,12 +116,12 @@ public record ProgrammeAnswer(Job job, Neighbours neighbours, Page.Foot foot) {
     }
 
     /** Returns whether the likely run saw every coat ready. */
-    public boolean complete() {
+    boolean complete() {
         return job.result().jobReady().isPresent();
     }
 
     /** Returns the files. */
-    public Bundle files() {
+    Bundle files() {
         ProgrammeChart chart = chart();
         return new Bundle()
                 .page(NAME, page(chart))

@@ -13,7 +13,7 @@ import org.limedry.simulation.Outcome;
 import org.limedry.wall.WallPlan;
 
 /** The answer on the console: under twenty lines of plain ASCII for up to three coats, one more for each further coat. */
-public final class ConsoleAnswer {
+final class ConsoleAnswer {
     private static final int LABEL_WIDTH = 24;
     private static final int LAID_WIDTH = 10;
     private static final int DATE_WIDTH = 11;
@@ -39,7 +39,7 @@ public final class ConsoleAnswer {
      * @param findings what was found
      * @param directory where the files went, as the user named it
      */
-    public static List<String> lines(Findings findings, String directory) {
+    static List<String> lines(Findings findings, String directory) {
         ConsoleAnswer answer = new ConsoleAnswer(findings, PageModels.of(findings));
         answer.heading();
         answer.coats();

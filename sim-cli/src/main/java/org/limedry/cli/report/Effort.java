@@ -8,4 +8,4 @@ package org.limedry.cli.report;
  * @param computeSeconds time from the start of the first run to the end of the last, s
  * @param version the version of limedry
  */
-public record Effort(int rangeRuns, int rangeRunsStopped, double computeSeconds, String version) {}
+record Effort(int rangeRuns, int rangeRunsStopped, double computeSeconds, String version) {}

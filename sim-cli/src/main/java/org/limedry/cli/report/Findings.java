@@ -22,8 +22,8 @@ import org.limedry.wall.WallPlan;
  * @param ranges one for each coat of the scenario, or none if only the likely dates were asked for
  * @param effort what it took
  */
-public record Findings(SiteNotes notes, Scenario scenario, Outcome outcome, List<ReadyRange> ranges, Effort effort) {
-    public Findings {
+record Findings(SiteNotes notes, Scenario scenario, Outcome outcome, List<ReadyRange> ranges, Effort effort) {
+    Findings {
         ranges = List.copyOf(ranges);
         int coats = scenario.coats().size();
         if (outcome.coats().size() != coats || !(ranges.isEmpty() || ranges.size() == coats)) {

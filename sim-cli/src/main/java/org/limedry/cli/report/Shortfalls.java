@@ -15,16 +15,16 @@ import org.limedry.study.ReadyRange;
  * @param lines one line for each date that lies past the run, and what to do about it
  * @param allLikelyDatesKnown whether every coat has its likely date
  */
-public record Shortfalls(List<String> lines, boolean allLikelyDatesKnown) {
+record Shortfalls(List<String> lines, boolean allLikelyDatesKnown) {
     /** So much further the run should go; how much is needed nobody knows before. */
     private static final int MORE_MONTHS = 2;
 
-    public Shortfalls {
+    Shortfalls {
         lines = List.copyOf(lines);
     }
 
     /** Returns what is missing, in the order of the coats. */
-    public static Shortfalls of(Findings findings) {
+    static Shortfalls of(Findings findings) {
         LocalDate end = findings.days().lastDay(findings.scenario().until());
         List<String> lines = new ArrayList<>();
         List<Coat> late = new ArrayList<>();

@@ -19,7 +19,7 @@ import org.limedry.units.Check;
  * @param moved what moved the dates since the page was given out before, coat by coat; empty if nothing was fitted
  * @param attribution statements owed to the sources of data, in order
  */
-public record SiteNotes(
+record SiteNotes(
         ZoneId zone,
         boolean invented,
         double bucketLitres,
@@ -29,7 +29,7 @@ public record SiteNotes(
         List<Assumption> assumptions,
         List<Moved> moved,
         List<String> attribution) {
-    public SiteNotes {
+    SiteNotes {
         Check.positive(bucketLitres, "bucketLitres", "litres");
         backgrounds = Map.copyOf(backgrounds);
         assumptions = List.copyOf(assumptions);
@@ -43,8 +43,8 @@ public record SiteNotes(
      * @param heading which date, from when to when
      * @param lines what moved it, a line each
      */
-    public record Moved(String heading, List<String> lines) {
-        public Moved {
+    record Moved(String heading, List<String> lines) {
+        Moved {
             lines = List.copyOf(lines);
         }
     }
@@ -57,7 +57,7 @@ public record SiteNotes(
      * @param range range tried for the earliest and latest dates, or empty if it was not varied
      * @param from source, or "from memory", or the words of the site file
      */
-    public record Assumption(String what, String value, String range, String from) {
+    record Assumption(String what, String value, String range, String from) {
         boolean isVaried() {
             return !range.isEmpty();
         }

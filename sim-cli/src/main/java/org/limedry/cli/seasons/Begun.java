@@ -14,13 +14,13 @@ import org.limedry.study.job.JobFigures;
  * @param job the job
  * @param figures what it goes through
  */
-public record Begun(Start start, Job job, JobFigures figures) {
+record Begun(Start start, Job job, JobFigures figures) {
     /** Shorter first; one that is not ready by the end of its run counts as longest. */
     static final Comparator<Begun> BY_WEEKS =
             Comparator.comparing(begun -> begun.job().weeks().likely().orElse(Double.POSITIVE_INFINITY));
 
     /** Returns the job with its figures. */
-    public static Begun of(Start start, Job job) {
+    static Begun of(Start start, Job job) {
         return new Begun(
                 start,
                 job,
@@ -33,7 +33,7 @@ public record Begun(Start start, Job job, JobFigures figures) {
     }
 
     /** Returns the two to look at more closely, the quicker first: those nearest to the days asked for, or best and worst. */
-    public static List<Begun> pair(List<Begun> all, List<LocalDate> compared, Starts starts) {
+    static List<Begun> pair(List<Begun> all, List<LocalDate> compared, Starts starts) {
         List<Begun> pair = compared.isEmpty()
                 ? List.of(
                         all.stream().min(BY_WEEKS).orElseThrow(),

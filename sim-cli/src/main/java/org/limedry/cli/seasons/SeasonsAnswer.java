@@ -26,18 +26,18 @@ import org.limedry.cli.page.Page;
  * @param left starts that the weather does not reach, in words
  * @param foot what the page rests on
  */
-public record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left, Page.Foot foot) {
+record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left, Page.Foot foot) {
     private static final String NAME = "seasons";
     private static final String PROGRAMMES = "programmes";
 
-    public SeasonsAnswer {
+    SeasonsAnswer {
         all = List.copyOf(all);
         pair = List.copyOf(pair);
         left = List.copyOf(left);
     }
 
     /** Returns the lines for the console. */
-    public List<String> lines() {
+    List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(site() + ": the same job begun on other days");
         lines.add(headline() + ".");
@@ -71,7 +71,7 @@ public record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left
     }
 
     /** Returns the starts whose job is not ready by the end of its run. */
-    public List<String> unfinished() {
+    List<String> unfinished() {
         return all.stream()
                 .filter(begun -> begun.job().result().jobReady().isEmpty())
                 .map(begun ->
@@ -80,7 +80,7 @@ public record SeasonsAnswer(List<Begun> all, List<Begun> pair, List<String> left
     }
 
     /** Returns the files. */
-    public Bundle files() {
+    Bundle files() {
         SeasonsChart bars = bars();
         ProgrammeChart programmes = programmes();
         return new Bundle()

@@ -11,4 +11,4 @@ import java.time.LocalDate;
  * @param shortName the same for a telephone: "M"
  * @param words the same in a sentence: "in May", "on 4 May 2026"
  */
-public record Start(LocalDate day, int movedDays, String name, String shortName, String words) {}
+record Start(LocalDate day, int movedDays, String name, String shortName, String words) {}

@@ -20,26 +20,26 @@ import org.limedry.cli.page.Days;
  * The days on which the job of a site is begun: always its own day of the week, so that doors, gangs and days off keep
  * theirs.
  */
-public final class Starts {
+final class Starts {
     /** Weather is moved by a year at most. */
-    public static final int MOST_MOVED_DAYS = 364;
+    static final int MOST_MOVED_DAYS = 364;
 
     private static final double DAYS_PER_WEEK = 7.0;
 
     private final LocalDate first;
 
     /** Makes the starts for a job that the site file begins on a day. */
-    public Starts(LocalDate first) {
+    Starts(LocalDate first) {
         this.first = first;
     }
 
     /** Returns the day on which the site file begins the job. */
-    public LocalDate first() {
+    LocalDate first() {
         return first;
     }
 
     /** Tells whether the weather may be moved as far as a day. */
-    public boolean isWithinAYear(LocalDate day) {
+    boolean isWithinAYear(LocalDate day) {
         return Math.abs(movedDays(day)) <= MOST_MOVED_DAYS;
     }
 
@@ -67,7 +67,7 @@ public final class Starts {
     }
 
     /** Returns the start nearest to a day. */
-    public Start near(LocalDate day) {
+    Start near(LocalDate day) {
         LocalDate taken = first.plusDays(movedDays(day));
         String name = DateWords.shortDay(taken);
         return new Start(taken, movedDays(day), name, name, "on " + Days.full(taken));
@@ -77,7 +77,7 @@ public final class Starts {
      * Returns the starts to run: those asked for, or one in each month; a start to be compared takes the place of that of its
      * month.
      */
-    public List<Start> all(List<LocalDate> asked, List<LocalDate> compared) {
+    List<Start> all(List<LocalDate> asked, List<LocalDate> compared) {
         if (!asked.isEmpty()) {
             List<LocalDate> days = new ArrayList<>(asked);
             days.addAll(compared);

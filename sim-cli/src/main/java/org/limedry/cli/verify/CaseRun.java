@@ -23,8 +23,8 @@ import org.limedry.proof.figure.Verdict;
  * @param figures what it came to; none if it failed
  * @param failure why it could not be run to its end; empty if it could
  */
-public record CaseRun(Proof proof, List<Figure> figures, Optional<String> failure) {
-    public CaseRun {
+record CaseRun(Proof proof, List<Figure> figures, Optional<String> failure) {
+    CaseRun {
         figures = List.copyOf(figures);
         if (figures.isEmpty() == failure.isEmpty()) {
             throw new IllegalArgumentException("figures: must be there unless the case failed, was " + figures.size());
@@ -43,7 +43,7 @@ public record CaseRun(Proof proof, List<Figure> figures, Optional<String> failur
      * @param done told whenever a case is done, by any thread
      * @return the cases in the order given, whatever the order in which they end
      */
-    public static List<CaseRun> all(List<Proof> proofs, int threads, Runnable done) {
+    static List<CaseRun> all(List<Proof> proofs, int threads, Runnable done) {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             List<Future<List<Figure>>> running = new ArrayList<>();
@@ -92,7 +92,7 @@ public record CaseRun(Proof proof, List<Figure> figures, Optional<String> failur
     }
 
     /** Tells whether it ran and every figure is in, but for those whose source is in error. */
-    public boolean isMet() {
+    boolean isMet() {
         return failure.isEmpty() && outside(figures) == 0;
     }
 

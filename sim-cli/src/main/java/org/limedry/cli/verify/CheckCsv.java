@@ -11,7 +11,7 @@ import org.limedry.proof.figure.Figure;
 import org.limedry.proof.figure.Verdict;
 
 /** Every figure as a row of a table, in full precision. */
-public final class CheckCsv {
+final class CheckCsv {
     private static final List<String> COLUMNS = List.of(
             "case",
             "part",
@@ -32,7 +32,7 @@ public final class CheckCsv {
     private CheckCsv() {}
 
     /** Returns the table, a row also for each case that failed to run; a cell is blank where there is no number, or where any is accepted. */
-    public static CsvSheet of(List<CaseRun> runs) {
+    static CsvSheet of(List<CaseRun> runs) {
         List<List<?>> rows = new ArrayList<>();
         for (CaseRun run : runs) {
             run.figures().forEach(figure -> rows.add(cells(figure)));

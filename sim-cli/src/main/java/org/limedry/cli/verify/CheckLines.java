@@ -11,7 +11,7 @@ import org.limedry.proof.figure.Proof;
 import org.limedry.proof.figure.Verdict;
 
 /** What {@code check} prints. */
-public final class CheckLines {
+final class CheckLines {
     private static final String HEAD =
             "case | part | quantity | source | expected | found | difference | accepted | unit | verdict";
     /** What a case is called that could not be run to its end. */
@@ -22,7 +22,7 @@ public final class CheckLines {
     private CheckLines() {}
 
     /** Returns a line for each case, and for each grid of a benchmark. */
-    public static List<String> table(List<CaseRun> runs) {
+    static List<String> table(List<CaseRun> runs) {
         List<String> lines = new ArrayList<>();
         lines.add(String.format(
                 Locale.ROOT, ROW, "case", "figures", "in", "outside", "misprints", "worst", "verdict", "worst figure"));
@@ -73,7 +73,7 @@ public final class CheckLines {
     }
 
     /** Returns every figure that is not in, with why. */
-    public static List<String> outside(List<CaseRun> runs) {
+    static List<String> outside(List<CaseRun> runs) {
         List<String> lines = new ArrayList<>();
         List<Figure> figures =
                 all(runs).filter(figure -> figure.verdict() != Verdict.IN).toList();
@@ -87,7 +87,7 @@ public final class CheckLines {
     }
 
     /** Returns every figure, and every case that failed to run. */
-    public static List<String> everything(List<CaseRun> runs) {
+    static List<String> everything(List<CaseRun> runs) {
         List<String> lines = new ArrayList<>();
         lines.add(HEAD + " | reason of what is accepted");
         for (CaseRun run : runs) {
@@ -100,7 +100,7 @@ public final class CheckLines {
     }
 
     /** Returns the sums of all cases in a line. */
-    public static String sum(List<CaseRun> runs, double seconds) {
+    static String sum(List<CaseRun> runs, double seconds) {
         List<Figure> figures = all(runs).toList();
         long outside = CaseRun.outside(figures);
         long inError = CaseRun.inError(figures);

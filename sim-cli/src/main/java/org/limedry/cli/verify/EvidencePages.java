@@ -7,12 +7,12 @@ import org.limedry.proof.figure.Proof;
 import org.limedry.proof.trade.ReadyDays;
 
 /** The pages that show what was found, with their charts. */
-public final class EvidencePages {
+final class EvidencePages {
     /** The page of tables and benchmarks. */
-    public static final String VALIDATION = "validation.md";
+    static final String VALIDATION = "validation.md";
 
     /** The page of the trade. */
-    public static final String TRADE = "trade-checks.md";
+    static final String TRADE = "trade-checks.md";
 
     private EvidencePages() {}
 
@@ -22,7 +22,7 @@ public final class EvidencePages {
      * @param runs all cases
      * @return the text of each file, by its name within the folder of the pages
      */
-    public static Map<String, String> all(List<CaseRun> runs) {
+    static Map<String, String> all(List<CaseRun> runs) {
         Map<String, String> files = new LinkedHashMap<>();
         List<CaseRun> benchmarks = of(runs, Proof.Kind.BENCHMARK);
         files.put(VALIDATION, ValidationPage.render(benchmarks, of(runs, Proof.Kind.TABLE)));

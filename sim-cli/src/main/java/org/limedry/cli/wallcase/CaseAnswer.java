@@ -7,7 +7,7 @@ import org.limedry.simulation.Outcome;
 import org.limedry.wall.LayerPlan;
 
 /** The answer on the console: water of every layer first, then how far to trust it. */
-public final class CaseAnswer {
+final class CaseAnswer {
     /** Below this suction water stands in full pores in an amount that anyone could see: 10 kg/m3 for every Pa. */
     private static final double STANDING_PA = -0.01;
 
@@ -24,7 +24,7 @@ public final class CaseAnswer {
      * @param name the case as the user named it
      * @param folder where the files went, as the user named it
      */
-    public static List<String> lines(CaseResult result, String name, String folder) {
+    static List<String> lines(CaseResult result, String name, String folder) {
         CaseAnswer answer = new CaseAnswer(result);
         answer.water(name);
         answer.trust();
@@ -34,7 +34,7 @@ public final class CaseAnswer {
     }
 
     /** Returns what to say of a case whose solver gave up on one of its grids. */
-    public static String gaveUp(CaseResult result, String name) {
+    static String gaveUp(CaseResult result, String name) {
         return String.format(
                 Locale.ROOT,
                 "%s: the solver gave up, on the written grid at hour %.6g; what is written ends there.",

@@ -13,7 +13,7 @@ import java.util.List;
 import org.limedry.units.Units;
 
 /** The files of a wall case, in full double precision. */
-public final class CaseFiles {
+final class CaseFiles {
     private static final String PROFILES = "profiles.csv";
     private static final String LAYERS = "layers.csv";
     private static final String FACES = "faces.csv";
@@ -23,12 +23,12 @@ public final class CaseFiles {
     private CaseFiles() {}
 
     /** Returns the names of the files. */
-    public static List<Path> names() {
+    static List<Path> names() {
         return List.of(Path.of(PROFILES), Path.of(LAYERS), Path.of(FACES), Path.of(SUMMARY));
     }
 
     /** Writes all of them into a folder. */
-    public static void write(CaseResult result, String version, Path folder) throws IOException {
+    static void write(CaseResult result, String version, Path folder) throws IOException {
         writeProfiles(result, folder.resolve(PROFILES));
         writeLayers(result, folder.resolve(LAYERS));
         writeFaces(result, folder.resolve(FACES));

@@ -18,7 +18,7 @@ import org.limedry.wall.Constants;
 import org.limedry.wall.LayerPlan;
 
 /** Reads wall case files: a case that can be run, or everything that is wrong with the file and its tables. */
-public final class CaseReader {
+final class CaseReader {
     private static final long MOST_BYTES = 5_000_000;
 
     /** A position is on the inside face if it lies this close to it, mm: thicknesses add up by rounding only. */
@@ -38,7 +38,7 @@ public final class CaseReader {
      *
      * @throws BadInputException with every problem found
      */
-    public static WallCase read(Path file) {
+    static WallCase read(Path file) {
         TextFile.Content content = TextFile.read(file, file.toString(), "", MOST_BYTES);
         if (content instanceof TextFile.Unreadable unreadable) {
             throw new BadInputException(List.of(unreadable.problem()));

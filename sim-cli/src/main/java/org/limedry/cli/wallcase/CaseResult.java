@@ -14,7 +14,7 @@ import org.limedry.wall.WallPlan;
  * @param difference how far they lie apart
  * @param computeSeconds time for both, s
  */
-public record CaseResult(
+record CaseResult(
         WallCase wallCase,
         CaseRun.Result written,
         CaseRun.Result coarser,
@@ -33,7 +33,7 @@ public record CaseResult(
      *
      * @param progress told of every simulated hour of both runs
      */
-    public static CaseResult of(WallCase wallCase, Progress progress) {
+    static CaseResult of(WallCase wallCase, Progress progress) {
         long started = System.nanoTime();
         double factor = gridFactor(wallCase);
         CaseRun.Result written = CaseRun.run(wallCase, factor, wallCase.relative(), progress);
@@ -44,13 +44,13 @@ public record CaseResult(
     }
 
     /** Tells whether both runs reached the end. */
-    public boolean isComplete() {
+    boolean isComplete() {
         return written.outcome().ending() instanceof Outcome.Ending.Complete
                 && coarser.outcome().ending() instanceof Outcome.Ending.Complete;
     }
 
     /** Returns the hours that both runs do, for a bar of progress. */
-    public static long hoursOfBoth(WallCase wallCase) {
+    static long hoursOfBoth(WallCase wallCase) {
         return 2 * (long) Math.ceil(wallCase.hours());
     }
 

@@ -36,7 +36,7 @@ import org.limedry.wall.WallPlan;
  * @param cells cells asked for; 0 leaves it to the grading
  * @param notes what the reader of the answer must know about how the file was understood
  */
-public record WallCase(
+record WallCase(
         List<LayerPlan> layers,
         CaseSide outside,
         CaseSide inside,
@@ -58,7 +58,7 @@ public record WallCase(
     /** Anything outdoors: no face of a wall case looks at it. */
     private static final double UNUSED_CELSIUS = 10.0;
 
-    public WallCase {
+    WallCase {
         layers = List.copyOf(layers);
         outputHours = List.copyOf(outputHours);
         positionsMm = List.copyOf(positionsMm);
