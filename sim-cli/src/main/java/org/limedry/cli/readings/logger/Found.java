@@ -11,6 +11,8 @@ import org.limedry.units.Check;
  * @param words what stands there
  */
 public record Found(Kind kind, int line, int lastLine, String words) {
+    private static final int SHOWN_CHARS = 60;
+
     /** What can be found, and what is done about it. */
     public enum Kind {
         NOT_A_READING("a mark of the logger and no reading (alarm, power, end): left out"),
@@ -51,7 +53,19 @@ public record Found(Kind kind, int line, int lastLine, String words) {
         Check.atLeast(lastLine, line, "lastLine");
     }
 
+    /** Returns what was found on a line; of long words, the beginning. */
     static Found on(int line, Kind kind, String words) {
-        return new Found(kind, line, line, words);
+        String one = words.strip();
+        return new Found(kind, line, line, one.length() > SHOWN_CHARS ? one.substring(0, SHOWN_CHARS) + "..." : one);
+    }
+
+    /** Returns that a line as a whole is not as it should be. */
+    static Found on(Row row, Kind kind) {
+        return on(row.line(), kind, row.text());
+    }
+
+    /** Returns the same as something else. */
+    Found as(Kind other) {
+        return new Found(other, line, lastLine, words);
     }
 }

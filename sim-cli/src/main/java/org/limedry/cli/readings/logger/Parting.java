@@ -32,8 +32,9 @@ public enum Parting {
     }
 
     /** Returns the one by which most lines have the same number of cells. */
-    static Parting likeliest(List<String> lines) {
+    static Parting likeliest(List<Lines.Line> lines) {
         List<String> few = lines.stream()
+                .map(Lines.Line::text)
                 .filter(line -> !line.isBlank())
                 .limit(LINES_LOOKED_AT)
                 .toList();

@@ -1,10 +1,11 @@
 package org.limedry.cli.readings.logger;
 
 import java.time.DateTimeException;
-import java.time.LocalDateTime;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -22,22 +23,29 @@ record Stamp(Day day, Hour hour, String offset) {
     // The time begins at the last blank or T before a colon form; a date by name has blanks of its own.
     private static final Pattern TWO = Pattern.compile("(.+?)(?:[T,\\s]+)(\\d{1,2}[:.h]\\d{2}.*)");
 
-    static Optional<Stamp> of(String text) {
-        String offset = "";
-        String rest = text;
-        Matcher said = OFFSET.matcher(text);
-        if (text.indexOf(':') >= 0 && said.matches()) {
-            rest = said.group(1);
-            offset = said.group(2);
+    private static final long SECONDS_A_DAY = 86_400;
+
+    /** A date with its time, cut apart. */
+    record Parts(String date, String time, String offset) {
+        static Optional<Parts> of(String text) {
+            String offset = "";
+            String rest = text;
+            Matcher said = OFFSET.matcher(text);
+            if (text.indexOf(':') >= 0 && said.matches()) {
+                rest = said.group(1);
+                offset = said.group(2);
+            }
+            Matcher two = TWO.matcher(rest);
+            return two.matches() ? Optional.of(new Parts(two.group(1), two.group(2), offset)) : Optional.empty();
         }
-        Matcher two = TWO.matcher(rest);
-        return two.matches() ? of(two.group(1), two.group(2), offset) : Optional.empty();
+
+        private Optional<Stamp> stamp() {
+            return Stamp.date(date).flatMap(day -> Hour.of(time).map(hour -> new Stamp(day, hour, offset)));
+        }
     }
 
-    /** Returns the stamp of a date and a time that stand in cells of their own. */
-    static Optional<Stamp> of(String date, String time, String offset) {
-        Optional<Hour> hour = Hour.of(time);
-        return date(date).flatMap(day -> hour.map(at -> new Stamp(day, at, offset)));
+    static Optional<Stamp> of(String text) {
+        return Parts.of(text).flatMap(Parts::stamp);
     }
 
     /** Returns a date, perhaps with its weekday before it. */
@@ -46,8 +54,12 @@ record Stamp(Day day, Hour hour, String offset) {
         return Day.of(weekday.matches() ? weekday.group(1) : text);
     }
 
-    Optional<LocalDateTime> in(DateOrder order) {
-        return day.in(order).map(date -> date.atStartOfDay().plus(hour.sinceMidnight()));
+    /** Returns the time by its own clock in seconds since 1970, if there is such a day in this order. */
+    OptionalLong secondIn(DateOrder order) {
+        Optional<LocalDate> date = day.in(order);
+        return date.isEmpty()
+                ? OptionalLong.empty()
+                : OptionalLong.of(date.get().toEpochDay() * SECONDS_A_DAY + hour.second());
     }
 
     /** Returns the offset it tells, if it tells one. */
