@@ -1,15 +1,18 @@
 package org.limedry.cli.readings.logger;
 
 import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds how dates and times are meant: as the user says, else as the file says, else by the usual clock. */
 final class Clocks {
-    private static final Pattern UTC_HEADING =
-            Pattern.compile("(?:utc|gmt)\\s*([-+]\\d{2}:?\\d{2})?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OFFSET_IN_HEADING = Pattern.compile(
+            "((?:utc|gmt)(?:\\s*[-+\u2212]\\s?\\d{1,2}(?::?\\d{2})?)?)|(?<=[\\s(\\[])([-+]\\d{2}:?\\d{2}|z)[)\\]]?\\s*$",
+            Pattern.CASE_INSENSITIVE);
 
     private final Questions questions;
     private final ZoneId fallback;
@@ -58,8 +61,7 @@ final class Clocks {
 
     private Clock zone(DateOrder order, Sheet sheet, Places places, Tally tally) {
         Optional<ZoneId> told = questions.zone();
-        String heading = sheet.heading(places.of(Role.TIME).orElse(0));
-        Matcher utc = UTC_HEADING.matcher(heading);
+        List<ZoneOffset> headed = headed(sheet, places);
         if (tally.hasOffsets()) {
             say("clock", "each time says how far it is from UTC");
             boolean taken = told.isEmpty() && !tally.allHaveOffsets();
@@ -67,16 +69,28 @@ final class Clocks {
         } else if (told.isPresent()) {
             say("clock", told.get() + " (told)");
             return new Clock(new ReadingPlan.Clock(order, told.get()), false);
-        } else if (utc.find() || heading.equals("timeUtc")) {
-            ZoneId zone = ZoneId.of(offset(utc));
+        } else if (headed.size() == 1) {
+            ZoneId zone = ZoneId.ofOffset("UTC", headed.get(0));
             say("clock", zone + ", as the heading says");
             return new Clock(new ReadingPlan.Clock(order, zone), false);
+        } else if (headed.size() > 1) {
+            questions.open(
+                    PlanKey.ZONE,
+                    "the headings name more than one clock",
+                    "say which is right with --zone, such as --zone UTC" + headed.get(0));
         }
         say("clock", fallback + " (the usual one here; --zone says another, summer time included)");
         return new Clock(new ReadingPlan.Clock(order, fallback), true);
     }
 
-    private static String offset(Matcher utc) {
-        return utc.group(1) == null ? "UTC" : "UTC" + utc.group(1).replaceAll("(\\d{2})(\\d{2})$", "$1:$2");
+    /** Returns the offsets from UTC that the headings of date and time name, each once. */
+    private static List<ZoneOffset> headed(Sheet sheet, Places places) {
+        return Stream.of(Role.DATE, Role.TIME)
+                .flatMap(role -> places.all(role).stream())
+                .flatMap(column -> OFFSET_IN_HEADING.matcher(sheet.heading(column)).results())
+                .map(result -> result.group(1) == null ? result.group(2) : result.group(1))
+                .flatMap(words -> Stamp.offset(words).stream())
+                .distinct()
+                .toList();
     }
 }

@@ -84,14 +84,28 @@ final class ColumnFinder {
             return;
         }
         List<Integer> stamps = having(this::isStamp);
+        if (stamps.isEmpty() && takeDateParts()) {
+            return;
+        }
         if (stamps.size() == 1 && !columns.containsKey(Role.DATE)) {
             columns.put(Role.TIME, List.of(stamps.get(0)));
             return;
         }
         List<Integer> hours = having(column -> sheet.isMostly(
-                column, cell -> cell.indexOf(':') > 0 && Hour.of(cell).isPresent()));
+                column, cell -> cell.indexOf(':') > 0 && Hour.of(Stamp.Parts.of("", cell).time()).isPresent()));
         pick(Role.TIME, stamps.isEmpty() ? hours : stamps, "no column with times");
         findDate();
+    }
+
+    private boolean takeDateParts() {
+        Optional<DateParts> parts = DateParts.of(sheet.headings())
+                .filter(found -> !columns.containsKey(Role.DATE) && !questions.isAsked(PlanKey.DATE))
+                .filter(found -> !found.time().isEmpty());
+        parts.ifPresent(found -> {
+            columns.put(Role.DATE, found.date());
+            columns.put(Role.TIME, found.time());
+        });
+        return parts.isPresent();
     }
 
     private void findDate() {

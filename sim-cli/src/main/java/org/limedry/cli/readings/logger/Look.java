@@ -1,30 +1,25 @@
 package org.limedry.cli.readings.logger;
 
 import java.util.List;
-import java.util.function.Predicate;
 
-/** By what a line is seen to be a reading. Listed in the order in which they are tried. */
+/** By what a line is seen to be a reading. */
 enum Look {
     /** It has a date and a number. */
-    DATED(Row::looksLikeReading);
+    DATED,
 
-    private final Predicate<Row> test;
+    /** Its date stands in columns of its own: it has numbers for year, month and day, and one more. */
+    DATE_IN_PARTS;
 
-    Look(Predicate<Row> test) {
-        this.test = test;
-    }
+    private static final int LEAST_NUMBERS = 4;
 
     boolean takes(Row row) {
-        return test.test(row);
+        return this == DATED ? row.looksLikeReading() : row.numbers() >= LEAST_NUMBERS;
     }
 
-    /** Returns the first by which any line is a reading; the first of all if there is none. */
+    /** Returns that by which lines of a file are readings. */
     static Look of(List<Row> rows) {
-        for (Look look : values()) {
-            if (rows.stream().anyMatch(look::takes)) {
-                return look;
-            }
-        }
-        return DATED;
+        boolean parts = rows.stream().noneMatch(Row::looksLikeReading)
+                && rows.stream().anyMatch(row -> DateParts.of(row.cells()).isPresent());
+        return parts ? DATE_IN_PARTS : DATED;
     }
 }

@@ -67,12 +67,12 @@ final class Proposal {
         Optional<Integer> headings = questions.line(PlanKey.HEADINGS, lines.count());
         int head = Math.max(LEAST_HEAD, headings.orElse(0));
         Opening opening = opening(lines, head, headings);
-        while (opening.sheet().isEmpty() && head < Math.min(lines.count(), MOST_HEAD)) {
+        while (!opening.beginsWithin(head) && head < Math.min(lines.count(), MOST_HEAD)) {
             head *= HEAD_GROWTH;
             opening = opening(lines, head, headings);
         }
         say("cells parted by", opening.parting().word());
-        if (opening.sheet().isEmpty()) {
+        if (!opening.beginsWithin(head)) {
             questions.open(
                     PlanKey.TIME,
                     "no line has a date and a number",
@@ -87,7 +87,11 @@ final class Proposal {
     }
 
     /** How a file begins: what its first lines and some of the others look like. */
-    private record Opening(Parting parting, Cutter cutter, Sheet sheet) {}
+    private record Opening(Parting parting, Cutter cutter, Sheet sheet) {
+        boolean beginsWithin(int head) {
+            return !sheet.isEmpty() && sheet.readings().get(0).line() <= head;
+        }
+    }
 
     private Opening opening(Lines lines, int head, Optional<Integer> headings) {
         List<Lines.Line> sample = lines.sample(head);

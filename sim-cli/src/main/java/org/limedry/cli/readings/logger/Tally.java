@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 
 /** What only all lines of a file together can tell, gathered line by line. */
 final class Tally {
@@ -16,6 +15,9 @@ final class Tally {
     private final Places places;
     private final Map<Day, OrderGuess.Dated> dates = new LinkedHashMap<>();
     private final BitSet withFigures = new BitSet();
+    /** Columns of which it is known, or need not be known, whether they have figures. */
+    private final BitSet settled = new BitSet();
+
     private Optional<Stamp> before = Optional.empty();
     private long stamps;
     private long offsets;
@@ -28,21 +30,22 @@ final class Tally {
     Tally(Sheet sheet, Places places) {
         this.sheet = sheet;
         this.places = places;
+        places.used().forEach(settled::set);
     }
 
     void see(Row row, Optional<Stamp> stamp) {
         stamp.ifPresent(at -> see(row.line(), at));
-        int named = sheet.headings().size();
-        cellsBeyondHeadings |= row.cells().size() == sheet.usualColumns()
-                && IntStream.range(named, row.cells().size())
-                        .anyMatch(column -> !row.cell(column).isEmpty());
         places.of(Role.HUMIDITY).flatMap(column -> Figure.of(row.cell(column))).ifPresent(figure -> {
             humidities++;
             highestHumidity = Math.max(highestHumidity, figure.value());
         });
+        boolean usual = row.cells().size() == sheet.usualColumns();
         for (int column = 0; column < row.cells().size(); column++) {
-            if (!withFigures.get(column) && Figure.of(row.cell(column)).isPresent()) {
+            String cell = row.cell(column);
+            cellsBeyondHeadings |= usual && column >= sheet.headings().size() && !cell.isEmpty();
+            if (!settled.get(column) && Figure.of(cell).isPresent()) {
                 withFigures.set(column);
+                settled.set(column);
             }
         }
     }
@@ -88,7 +91,7 @@ final class Tally {
         return humidities >= least ? OptionalDouble.of(highestHumidity) : OptionalDouble.empty();
     }
 
-    /** Returns whether a column has a figure on any line. */
+    /** Returns whether a column that is nothing else has a figure on any line. */
     boolean hasFigure(int column) {
         return withFigures.get(column);
     }
