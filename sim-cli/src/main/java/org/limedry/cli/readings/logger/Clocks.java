@@ -87,7 +87,8 @@ final class Clocks {
     private static List<ZoneOffset> headed(Sheet sheet, Places places) {
         return Stream.of(Role.DATE, Role.TIME)
                 .flatMap(role -> places.all(role).stream())
-                .flatMap(column -> OFFSET_IN_HEADING.matcher(sheet.heading(column)).results())
+                .flatMap(column ->
+                        OFFSET_IN_HEADING.matcher(sheet.heading(column)).results())
                 .map(result -> result.group(1) == null ? result.group(2) : result.group(1))
                 .flatMap(words -> Stamp.offset(words).stream())
                 .distinct()

@@ -92,7 +92,9 @@ final class ColumnFinder {
             return;
         }
         List<Integer> hours = having(column -> sheet.isMostly(
-                column, cell -> cell.indexOf(':') > 0 && Hour.of(Stamp.Parts.of("", cell).time()).isPresent()));
+                column,
+                cell -> cell.indexOf(':') > 0
+                        && Hour.of(Stamp.Parts.of("", cell).time()).isPresent()));
         pick(Role.TIME, stamps.isEmpty() ? hours : stamps, "no column with times");
         findDate();
     }

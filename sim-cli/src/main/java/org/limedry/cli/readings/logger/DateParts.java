@@ -17,8 +17,10 @@ record DateParts(List<Integer> date, List<Integer> time) {
     private static final Pattern YEAR = word("year|yr|yyyy|jahr|ann[e\u00e9]e|a[n\u00f1]o|anno|jaar|\u00e5r|vuosi|rok");
     private static final Pattern MONTH =
             word("month|mon|mm|m|monat|mois|mes|mese|maand|m\u00e5ned|m\u00e5nad|kuukausi|kk|miesi[a\u0105]c");
-    private static final Pattern DAY = word("day|dd|d|tag|jour|d[i\u00ed]a|giorno|dag|p\u00e4iv\u00e4|pv|dzie[n\u0144]");
-    private static final Pattern HOUR = word("hour|hr|hh|h|time|stunde|uhrzeit|zeit|heure|hora|ora|uur|timme|klo|godzina");
+    private static final Pattern DAY =
+            word("day|dd|d|tag|jour|d[i\u00ed]a|giorno|dag|p\u00e4iv\u00e4|pv|dzie[n\u0144]");
+    private static final Pattern HOUR =
+            word("hour|hr|hh|h|time|stunde|uhrzeit|zeit|heure|hora|ora|uur|timme|klo|godzina");
     private static final Pattern MINUTE = word("minutes?|min|minuten?|minuto");
 
     /** The word alone, or with something in brackets or a clock behind it. */
@@ -32,7 +34,9 @@ record DateParts(List<Integer> date, List<Integer> time) {
                 Stream.of(YEAR, MONTH, DAY).flatMap(part -> at(headings, part)).toList();
         List<Integer> hour = at(headings, HOUR).toList();
         List<Integer> minute = at(headings, MINUTE).toList();
-        boolean apart = date.size() == 3 && Stream.of(YEAR, MONTH, DAY).allMatch(part -> at(headings, part).count() == 1);
+        boolean apart = date.size() == 3
+                && Stream.of(YEAR, MONTH, DAY)
+                        .allMatch(part -> at(headings, part).count() == 1);
         if (!apart) {
             return Optional.empty();
         }
@@ -42,7 +46,8 @@ record DateParts(List<Integer> date, List<Integer> time) {
 
     private static Stream<Integer> at(List<String> headings, Pattern part) {
         return IntStream.range(0, headings.size())
-                .filter(i -> part.matcher(headings.get(i).toLowerCase(Locale.ROOT)).matches())
+                .filter(i ->
+                        part.matcher(headings.get(i).toLowerCase(Locale.ROOT)).matches())
                 .boxed();
     }
 }

@@ -26,6 +26,7 @@ public record Found(Kind kind, int line, int lastLine, String words) {
         HOUR_ONCE("the hour that autumn has twice stands here once: taken as summer time"),
         NEWEST_FIRST("newest reading first: turned round"),
         OUT_OF_ORDER("earlier than the line before: sorted by time"),
+        STRAY_CLOCK("more than a year from all other readings (clock not set?): left out"),
         SAID_TWICE("the same reading again: left out"),
         CONTRADICTION("the same time with other figures (two loggers in one file? see --only): the first was kept"),
         NO_NUMBER("no number where one should be: that figure left out"),

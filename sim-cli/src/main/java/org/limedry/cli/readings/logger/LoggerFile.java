@@ -106,7 +106,8 @@ public final class LoggerFile {
         List<Found> found = new ArrayList<>();
         List<Figures> figures = clear.walk().figures(clear.plan().clock().order(), lines, found);
         ClockWords clock = new ClockWords(clear.plan().clock().zone());
-        List<Ordered> rows = Ordered.of(Moments.of(figures, clock.zone(), found), clock, found);
+        List<Ordered> rows =
+                StrayClock.without(Ordered.of(Moments.of(figures, clock.zone(), found), clock, found), clock, found);
         if (rows.isEmpty()) {
             return new Bad(List.of(new InputProblem(
                     shown, 0, "", "must have lines with a time and a figure", "no line of it can be read")));

@@ -15,14 +15,14 @@ import java.util.regex.Pattern;
  * @param offset how far its clock is from UTC as it says itself, such as Z or +01:00; empty text for nothing
  */
 record Stamp(Day day, Hour hour, String offset) {
-    private static final Pattern OFFSET =
-            Pattern.compile("(.*\\d(?:\\s*[apAP]\\.?[mM]\\.?)?)\\s*(Z|(?:UTC|GMT)(?:\\s?[-+]\\d{1,2}(?::?\\d{2})?)?|[-+]\\d{2}(?::?\\d{2})?)");
+    private static final Pattern OFFSET = Pattern.compile(
+            "(.*\\d(?:\\s*[apAP]\\.?[mM]\\.?)?)\\s*(Z|(?:UTC|GMT)(?:\\s?[-+]\\d{1,2}(?::?\\d{2})?)?|[-+]\\d{2}(?::?\\d{2})?)");
     private static final Pattern WEEKDAY = Pattern.compile("(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun)[a-z]*[., ]+(.*)");
     // The time begins at the last blank or T before a colon form; a date by name has blanks of its own.
     private static final Pattern TWO = Pattern.compile("(.+?)(?:[T,\\s]+)(\\d{1,2}[:.h]\\d{2}.*)");
 
-    private static final Pattern OFFSET_WORDS =
-            Pattern.compile("(?:Z|UTC|GMT)?\\s*(?:([-+\u2212])\\s?(\\d{1,2})(?::?(\\d{2}))?)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OFFSET_WORDS = Pattern.compile(
+            "(?:Z|UTC|GMT)?\\s*(?:([-+\u2212])\\s?(\\d{1,2})(?::?(\\d{2}))?)?", Pattern.CASE_INSENSITIVE);
     private static final int MOST_AHEAD_HOURS = 18;
     private static final int MINUTES_AN_HOUR = 60;
     private static final int SECONDS_A_MINUTE = 60;
@@ -91,7 +91,8 @@ record Stamp(Day day, Hour hour, String offset) {
         int minutes = form.group(3) == null ? 0 : Integer.parseInt(form.group(3));
         int ahead = Integer.parseInt(form.group(2)) * MINUTES_AN_HOUR + minutes;
         return minutes < MINUTES_AN_HOUR && ahead <= MOST_AHEAD_HOURS * MINUTES_AN_HOUR
-                ? Optional.of(ZoneOffset.ofTotalSeconds(SECONDS_A_MINUTE * (form.group(1).equals("+") ? ahead : -ahead)))
+                ? Optional.of(ZoneOffset.ofTotalSeconds(
+                        SECONDS_A_MINUTE * (form.group(1).equals("+") ? ahead : -ahead)))
                 : Optional.empty();
     }
 }

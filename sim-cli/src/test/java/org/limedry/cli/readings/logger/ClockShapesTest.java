@@ -43,8 +43,8 @@ final class ClockShapesTest {
         assertFalse(file.isClockTaken());
         assertTrue(
                 file.said().stream()
-                        .anyMatch(said -> said.what().equals("clock")
-                                && said.words().endsWith("as the heading says")),
+                        .anyMatch(said ->
+                                said.what().equals("clock") && said.words().endsWith("as the heading says")),
                 file.said().toString());
     }
 
@@ -84,8 +84,8 @@ final class ClockShapesTest {
 
     @Test
     void headings_thatNameTwoClocks_areAQuestion() {
-        String problems = Logs.problems(
-                Logs.read("Date (UTC),Time (UTC+2),temp,rh\n2026-11-13,14:30,8.5,85\n", Asked.nothing()));
+        String problems =
+                Logs.problems(Logs.read("Date (UTC),Time (UTC+2),temp,rh\n2026-11-13,14:30,8.5,85\n", Asked.nothing()));
 
         assertTrue(problems.contains("the headings name more than one clock"), problems);
     }
@@ -118,7 +118,8 @@ final class ClockShapesTest {
     // EXACT: 3,000 lines above the headings, 5,000 readings below, the first day that is no month on the 13th.
     @Test
     void longFile_withALongPreamble_isReadToTheLastLine() {
-        String preamble = IntStream.range(0, 3_000).mapToObj(i -> "remark " + i + "\n").collect(Collectors.joining());
+        String preamble =
+                IntStream.range(0, 3_000).mapToObj(i -> "remark " + i + "\n").collect(Collectors.joining());
         String readings = IntStream.range(0, 5_000)
                 .mapToObj(i -> String.format(
                         Locale.ROOT, "%02d/11/2026 %02d:%02d,8.%d,85%n", 1 + i / 288, i / 12 % 24, i % 12 * 5, i % 10))
@@ -177,9 +178,22 @@ final class ClockShapesTest {
     void dateInParts_withTheHourToldElse_takesThat() {
         String text = "Year,Month,Day,Hour,Local,temp,rh\n2026,11,9,7,8,7.5,88\n2026,11,9,8,9,7.6,87\n";
 
-        LoggerFile file = Logs.good(
-                text, Logs.asked(Map.of(PlanKey.DATE, "Year + Month + Day", PlanKey.TIME, "Local")));
+        LoggerFile file =
+                Logs.good(text, Logs.asked(Map.of(PlanKey.DATE, "Year + Month + Day", PlanKey.TIME, "Local")));
 
         assertEquals(List.of("2026-11-09T08:00:00Z", "2026-11-09T09:00:00Z"), Logs.times(file));
+    }
+
+    // EXACT: one reading of 2000 before three of 2026 is left out; two before three are kept.
+    @Test
+    void clockThatWasNotSet_leavesItsFewReadingsOut() {
+        String rest = "2026-11-08 18:10,9.1,81.9\n2026-11-08 18:20,9.1,81.3\n2026-11-08 18:30,9.1,81.3\n";
+
+        LoggerFile stray = Logs.good("time,temp,rh\n2000-01-01 00:00,9.0,81.5\n" + rest);
+        LoggerFile kept = Logs.good("time,temp,rh\n2000-01-01 00:00,9.0,81.5\n2000-01-01 00:10,9.0,81.4\n" + rest);
+
+        assertEquals(List.of("STRAY_CLOCK 2-2"), Logs.found(stray));
+        assertEquals(3, stray.readings().all().size());
+        assertEquals(5, kept.readings().all().size());
     }
 }
