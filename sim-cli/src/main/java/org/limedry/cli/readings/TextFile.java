@@ -63,6 +63,9 @@ public final class TextFile {
         if (Files.isDirectory(file)) {
             return unreadable(shown, path, "this is a folder", "must be a file");
         }
+        if (!Files.isRegularFile(file)) {
+            return unreadable(shown, path, "this is a pipe or a device", "must be a file; save it to one first");
+        }
         try {
             long bytes = Files.size(file);
             if (bytes > mostBytes) {

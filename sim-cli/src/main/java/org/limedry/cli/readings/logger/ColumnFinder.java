@@ -17,35 +17,44 @@ final class ColumnFinder {
 
     private final Sheet sheet;
     private final Questions questions;
-    private final Map<Role, Integer> columns = new EnumMap<>(Role.class);
+    private final Map<Role, List<Integer>> columns = new EnumMap<>(Role.class);
 
     private ColumnFinder(Sheet sheet, Questions questions) {
         this.sheet = sheet;
         this.questions = questions;
     }
 
-    static Map<Role, Integer> find(Sheet sheet, Questions questions) {
+    static Places find(Sheet sheet, Questions questions) {
         ColumnFinder finder = new ColumnFinder(sheet, questions);
         for (Role role : Role.values()) {
-            questions.column(role.key(), sheet).ifPresent(column -> finder.take(role, column));
+            questions.columns(role, sheet).ifPresent(taken -> finder.take(role, taken));
         }
         finder.findTime();
         finder.findMeasured();
         Role.MEASURED.forEach(finder::checkHeading);
-        return finder.columns;
+        return new Places(finder.columns);
     }
 
-    private void take(Role role, int column) {
+    private void take(Role role, List<Integer> taken) {
         Optional<Role> before = columns.entrySet().stream()
-                .filter(entry -> entry.getValue() == column)
+                .filter(entry -> entry.getValue().stream().anyMatch(taken::contains))
                 .map(Map.Entry::getKey)
                 .findFirst();
         if (before.isPresent()) {
             String words = before.get().words();
             questions.refuse(role.key(), "must be a column of its own, not that of the " + words + " too");
         } else {
-            columns.put(role, column);
+            columns.put(role, taken);
         }
+    }
+
+    /** Returns the column of a role that is there, or the first of several. */
+    private int only(Role role) {
+        return columns.getOrDefault(role, List.of(0)).get(0);
+    }
+
+    private boolean isTaken(int column) {
+        return columns.values().stream().anyMatch(taken -> taken.contains(column));
     }
 
     /** What was told is not believed where its heading says another thing, and nobody told which column that is. */
@@ -53,7 +62,7 @@ final class ColumnFinder {
         if (!questions.isAsked(role.key()) || !columns.containsKey(role)) {
             return;
         }
-        String heading = sheet.heading(columns.get(role));
+        String heading = sheet.heading(only(role));
         Role.MEASURED.stream()
                 .filter(other -> !other.isLike(role) && other.isNamedBy(heading) && !role.isNamedBy(heading))
                 .filter(other -> !columns.containsKey(other) && !questions.isAsked(other.key()))
@@ -66,7 +75,7 @@ final class ColumnFinder {
 
     private void findTime() {
         if (columns.containsKey(Role.TIME)) {
-            if (!isStamp(columns.get(Role.TIME))) {
+            if (!isStamp(only(Role.TIME))) {
                 findDate();
             }
             return;
@@ -75,18 +84,34 @@ final class ColumnFinder {
             return;
         }
         List<Integer> stamps = having(this::isStamp);
+        if (stamps.isEmpty() && takeDateParts()) {
+            return;
+        }
         if (stamps.size() == 1 && !columns.containsKey(Role.DATE)) {
-            columns.put(Role.TIME, stamps.get(0));
+            columns.put(Role.TIME, List.of(stamps.get(0)));
             return;
         }
         List<Integer> hours = having(column -> sheet.isMostly(
-                column, cell -> cell.indexOf(':') > 0 && Hour.of(cell).isPresent()));
+                column,
+                cell -> cell.indexOf(':') > 0
+                        && Hour.of(Stamp.Parts.of("", cell).time()).isPresent()));
         pick(Role.TIME, stamps.isEmpty() ? hours : stamps, "no column with times");
         findDate();
     }
 
+    private boolean takeDateParts() {
+        Optional<DateParts> parts = DateParts.of(sheet.headings())
+                .filter(found -> !columns.containsKey(Role.DATE) && !questions.isAsked(PlanKey.DATE))
+                .filter(found -> !found.time().isEmpty());
+        parts.ifPresent(found -> {
+            columns.put(Role.DATE, found.date());
+            columns.put(Role.TIME, found.time());
+        });
+        return parts.isPresent();
+    }
+
     private void findDate() {
-        boolean needed = columns.containsKey(Role.TIME) && !isStamp(columns.get(Role.TIME));
+        boolean needed = columns.containsKey(Role.TIME) && !isStamp(only(Role.TIME));
         if (needed && !columns.containsKey(Role.DATE) && !questions.isAsked(PlanKey.DATE)) {
             pick(
                     Role.DATE,
@@ -102,14 +127,14 @@ final class ColumnFinder {
 
     private List<Integer> having(Predicate<Integer> test) {
         return sheet.allColumns().stream()
-                .filter(column -> !columns.containsValue(column))
+                .filter(column -> !isTaken(column))
                 .filter(test)
                 .toList();
     }
 
     private void pick(Role role, List<Integer> candidates, String none) {
         if (candidates.size() == 1) {
-            columns.put(role, candidates.get(0));
+            columns.put(role, List.of(candidates.get(0)));
         } else if (candidates.isEmpty()) {
             ask(role, none);
         } else {
@@ -140,7 +165,7 @@ final class ColumnFinder {
 
     private void findNamed(Role role, List<Integer> numbers) {
         List<Integer> named = numbers.stream()
-                .filter(column -> !columns.containsValue(column))
+                .filter(column -> !isTaken(column))
                 .filter(column -> role.isNamedBy(sheet.heading(column)))
                 .toList();
         if (!named.isEmpty()) {
@@ -172,8 +197,8 @@ final class ColumnFinder {
                     "say which with --temperature COLUMN and --humidity COLUMN, and the units if they are F or a fraction; "
                             + Questions.columnRule(sheet));
         } else if (apart) {
-            columns.put(Role.HUMIDITY, humid.get(0));
-            columns.put(Role.TEMPERATURE, other.get());
+            columns.put(Role.HUMIDITY, List.of(humid.get(0)));
+            columns.put(Role.TEMPERATURE, List.of(other.get()));
         } else {
             questions.open(
                     PlanKey.TEMPERATURE,

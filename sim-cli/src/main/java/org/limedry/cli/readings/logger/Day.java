@@ -37,6 +37,11 @@ record Day(int first, int second, int third, boolean settled) {
             "december");
     private static final int CENTURY = 2000;
 
+    /** No reading is older or newer: a year such as 9999 is a spoilt one. */
+    private static final int EARLIEST_YEAR = 1800;
+
+    private static final int LATEST_YEAR = 2200;
+
     static Optional<Day> of(String text) {
         Matcher numbers = NUMBERS.matcher(text);
         if (numbers.matches()) {
@@ -100,6 +105,9 @@ record Day(int first, int second, int third, boolean settled) {
     }
 
     private static Optional<LocalDate> date(int year, int month, int day) {
+        if (year < EARLIEST_YEAR || year > LATEST_YEAR) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(LocalDate.of(year, month, day));
         } catch (DateTimeException e) {

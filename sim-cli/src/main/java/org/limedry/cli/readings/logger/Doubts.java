@@ -1,12 +1,8 @@
 package org.limedry.cli.readings.logger;
 
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /** What makes a file as a whole hard to believe: other units, columns the wrong way round, a clock without AM and PM. */
 final class Doubts {
@@ -21,15 +17,16 @@ final class Doubts {
             Pattern.compile("km ?/? ?h|\\bkph|mph|\\bkn\\b|\\bkts?\\b|knot|\\bbft|beaufort");
 
     private static final int LEAST_READINGS = 3;
-    private static final int NOON = 12;
 
     private final Sheet sheet;
-    private final Map<Role, Integer> columns;
+    private final Places places;
+    private final Tally tally;
     private final Questions questions;
 
-    Doubts(Sheet sheet, Map<Role, Integer> columns, Questions questions) {
+    Doubts(Sheet sheet, Places places, Tally tally, Questions questions) {
         this.sheet = sheet;
-        this.columns = columns;
+        this.places = places;
+        this.tally = tally;
         this.questions = questions;
     }
 
@@ -44,11 +41,7 @@ final class Doubts {
     /** A number whose decimals are parted by a comma falls into two cells where commas part the cells. */
     private void doubtCells() {
         int named = sheet.headings().size();
-        boolean more = sheet.readings().stream()
-                .filter(row -> row.cells().size() == sheet.usualColumns())
-                .anyMatch(row -> IntStream.range(named, row.cells().size())
-                        .anyMatch(column -> !row.cell(column).isEmpty()));
-        if (named > 0 && more && !questions.isAsked(PlanKey.HEADINGS)) {
+        if (named > 0 && tally.hasCellsBeyondHeadings() && !questions.isAsked(PlanKey.HEADINGS)) {
             questions.open(
                     PlanKey.PARTED_BY,
                     sheet.usualColumns() + " cells in most lines under " + named + " headings",
@@ -58,7 +51,7 @@ final class Doubts {
     }
 
     private double median(Role role) {
-        return columns.containsKey(role) ? sheet.median(columns.get(role)) : Double.NaN;
+        return places.of(role).map(sheet::median).orElse(Double.NaN);
     }
 
     private void doubtTemperature(Unit unit) {
@@ -83,24 +76,20 @@ final class Doubts {
     }
 
     private void doubtHumidity(Unit unit) {
-        if (unit != Unit.PERCENT || !columns.containsKey(Role.HUMIDITY) || questions.isAsked(PlanKey.HUMIDITY_UNIT)) {
+        if (unit != Unit.PERCENT || !places.has(Role.HUMIDITY) || questions.isAsked(PlanKey.HUMIDITY_UNIT)) {
             return;
         }
-        List<Double> all = sheet.readings().stream()
-                .flatMap(row -> Figure.of(row.cell(columns.get(Role.HUMIDITY))).stream())
-                .map(Figure::value)
-                .toList();
-        OptionalDouble highest = all.stream().mapToDouble(Double::doubleValue).max();
-        if (all.size() >= LEAST_READINGS && highest.orElseThrow() <= HIGHEST_FRACTION) {
+        OptionalDouble highest = tally.highestHumidity(LEAST_READINGS);
+        if (highest.isPresent() && highest.getAsDouble() <= HIGHEST_FRACTION) {
             questions.open(
                     PlanKey.HUMIDITY_UNIT,
-                    "no humidity is above " + highest.orElseThrow() + " %",
+                    "no humidity is above " + highest.getAsDouble() + " %",
                     "look like fractions of 1; say --humidity-unit fraction, or percent if they are right");
         }
     }
 
     private void doubtWind() {
-        Optional.ofNullable(columns.get(Role.WIND))
+        places.of(Role.WIND)
                 .filter(column -> OTHER_WIND
                         .matcher(sheet.heading(column).toLowerCase(Locale.ROOT))
                         .find())
@@ -112,19 +101,7 @@ final class Doubts {
 
     /** A clock of 12 hours without AM and PM goes from 12 to 1 on one day and never past 12. */
     private void doubtClock() {
-        Stamps stamps = new Stamps(columns);
-        List<Stamp> all = sheet.readings().stream()
-                .flatMap(row -> stamps.of(row).stream())
-                .toList();
-        boolean halved = all.stream()
-                .allMatch(stamp -> !stamp.hour().half()
-                        && stamp.hour().shown() >= 1
-                        && stamp.hour().shown() <= NOON);
-        boolean noonPassed = IntStream.range(1, all.size())
-                .anyMatch(i -> all.get(i).day().equals(all.get(i - 1).day())
-                        && all.get(i - 1).hour().shown() == NOON
-                        && all.get(i).hour().shown() < NOON);
-        if (halved && noonPassed) {
+        if (tally.isClockOfHalfDays()) {
             questions.open(
                     PlanKey.TIME,
                     "the hours go from 12 to 1 and never past 12: a clock of 12 hours without AM or PM",

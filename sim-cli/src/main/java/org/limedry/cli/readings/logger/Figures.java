@@ -1,18 +1,18 @@
 package org.limedry.cli.readings.logger;
 
 import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
  * What one line says, in our units.
  *
  * @param line its number
- * @param local its time by the clock of the logger, or by UTC if {@code utc}
+ * @param localSecond its time by the clock of the logger, or by UTC if {@code utc}, in seconds of that clock since 1970
  * @param utc whether it says itself how far its clock is from UTC
  * @param values temperature C, humidity fraction, surface C, wind m/s
  */
-record Figures(int line, LocalDateTime local, boolean utc, Values values) {
+record Figures(int line, long localSecond, boolean utc, Values values) {
     /** The figures of a line. */
     record Values(
             OptionalDouble celsius,
@@ -20,8 +20,12 @@ record Figures(int line, LocalDateTime local, boolean utc, Values values) {
             OptionalDouble surfaceCelsius,
             OptionalDouble windMPerS) {
         boolean isBlank() {
-            return Stream.of(celsius, relativeHumidity, surfaceCelsius, windMPerS)
-                    .allMatch(OptionalDouble::isEmpty);
+            return celsius.isEmpty() && relativeHumidity.isEmpty() && surfaceCelsius.isEmpty() && windMPerS.isEmpty();
         }
+    }
+
+    /** Returns its time by that clock. */
+    LocalDateTime local() {
+        return LocalDateTime.ofEpochSecond(localSecond, 0, ZoneOffset.UTC);
     }
 }

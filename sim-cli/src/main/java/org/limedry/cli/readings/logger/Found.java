@@ -11,6 +11,8 @@ import org.limedry.units.Check;
  * @param words what stands there
  */
 public record Found(Kind kind, int line, int lastLine, String words) {
+    private static final int SHOWN_CHARS = 60;
+
     /** What can be found, and what is done about it. */
     public enum Kind {
         NOT_A_READING("a mark of the logger and no reading (alarm, power, end): left out"),
@@ -24,6 +26,7 @@ public record Found(Kind kind, int line, int lastLine, String words) {
         HOUR_ONCE("the hour that autumn has twice stands here once: taken as summer time"),
         NEWEST_FIRST("newest reading first: turned round"),
         OUT_OF_ORDER("earlier than the line before: sorted by time"),
+        STRAY_CLOCK("more than a year from all other readings (clock not set?): left out"),
         SAID_TWICE("the same reading again: left out"),
         CONTRADICTION("the same time with other figures (two loggers in one file? see --only): the first was kept"),
         NO_NUMBER("no number where one should be: that figure left out"),
@@ -51,7 +54,19 @@ public record Found(Kind kind, int line, int lastLine, String words) {
         Check.atLeast(lastLine, line, "lastLine");
     }
 
+    /** Returns what was found on a line; of long words, the beginning. */
     static Found on(int line, Kind kind, String words) {
-        return new Found(kind, line, line, words);
+        String one = words.strip();
+        return new Found(kind, line, line, one.length() > SHOWN_CHARS ? one.substring(0, SHOWN_CHARS) + "..." : one);
+    }
+
+    /** Returns that a line as a whole is not as it should be. */
+    static Found on(Row row, Kind kind) {
+        return on(row.line(), kind, row.text());
+    }
+
+    /** Returns the same as something else. */
+    Found as(Kind other) {
+        return new Found(other, line, lastLine, words);
     }
 }

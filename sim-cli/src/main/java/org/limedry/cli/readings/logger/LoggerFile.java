@@ -3,7 +3,6 @@ package org.limedry.cli.readings.logger;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +18,7 @@ import org.limedry.climate.Readings;
 /** A file that a logger wrote, as it was understood. */
 public final class LoggerFile {
     private static final long MOST_BYTES = 100_000_000;
+    private static final int LONGEST_LINE = 100_000;
     private static final int FIRST = 3;
     private static final Set<Found.Kind> DOUBTS = Set.of(
             Found.Kind.STUCK,
@@ -35,6 +35,7 @@ public final class LoggerFile {
     private final List<Ordered> rows;
     private final List<Unused> unused;
     private final boolean clockTaken;
+    private final Readings readings;
 
     private LoggerFile(String shown, Proposal.Clear clear, List<Found> found, List<Ordered> rows) {
         this.shown = shown;
@@ -44,6 +45,7 @@ public final class LoggerFile {
         this.rows = List.copyOf(rows);
         this.unused = List.copyOf(clear.unused());
         this.clockTaken = clear.clockTaken();
+        this.readings = new Readings(rows.stream().map(Ordered::reading).toList());
     }
 
     /** What became of a file. */
@@ -87,16 +89,25 @@ public final class LoggerFile {
 
     /** Reads the text of a file. */
     static Result parse(String text, String shown, Asked asked, ZoneId fallback) {
-        List<String> lines = Arrays.asList(text.split("\r\n|\n|\r", -1));
+        Lines lines = Lines.of(text);
+        if (lines.longest() > LONGEST_LINE) {
+            return new Bad(List.of(new InputProblem(
+                    shown,
+                    0,
+                    "",
+                    "must be at most " + LONGEST_LINE + " letters a line: one line a reading",
+                    "a line of " + lines.longest() + " letters")));
+        }
         Proposal.Result proposal = Proposal.of(lines, shown, asked, fallback);
         if (proposal instanceof Proposal.Unclear unclear) {
             return new Bad(unclear.problems());
         }
         Proposal.Clear clear = (Proposal.Clear) proposal;
         List<Found> found = new ArrayList<>();
-        List<Figures> figures = RowReader.read(clear.plan(), clear.sheet(), found);
+        List<Figures> figures = clear.walk().figures(clear.plan().clock().order(), lines, found);
         ClockWords clock = new ClockWords(clear.plan().clock().zone());
-        List<Ordered> rows = Ordered.of(Moments.of(figures, clock.zone(), found), clock, found);
+        List<Ordered> rows =
+                StrayClock.without(Ordered.of(Moments.of(figures, clock.zone(), found), clock, found), clock, found);
         if (rows.isEmpty()) {
             return new Bad(List.of(new InputProblem(
                     shown, 0, "", "must have lines with a time and a figure", "no line of it can be read")));
@@ -138,13 +149,12 @@ public final class LoggerFile {
 
     /** Returns the readings. */
     public Readings readings() {
-        return new Readings(rows.stream().map(Ordered::reading).toList());
+        return readings;
     }
 
     /** Returns the readings without the figures of a sensor that stood still, which say nothing of the air; if any are left. */
     public Optional<Readings> believable() {
-        List<LoggedReading> moving =
-                Suspects.withoutStuck(rows.stream().map(Ordered::reading).toList());
+        List<LoggedReading> moving = Suspects.withoutStuck(readings.all());
         List<LoggedReading> kept =
                 moving.stream().filter(reading -> !reading.isBlank()).toList();
         return kept.isEmpty() ? Optional.empty() : Optional.of(new Readings(kept));

@@ -35,7 +35,7 @@ final class Moments {
 
     private List<Figures> oldestFirst(List<Figures> figures) {
         long back = IntStream.range(1, figures.size())
-                .filter(i -> figures.get(i).local().isBefore(figures.get(i - 1).local()))
+                .filter(i -> figures.get(i).localSecond() < figures.get(i - 1).localSecond())
                 .count();
         if (back * 2 < figures.size() || figures.size() < 2) {
             return figures;
@@ -97,7 +97,7 @@ final class Moments {
     /** Summer time until the clock steps back or stands, winter time from there. */
     private List<Timed> twice(List<Figures> hour, ZoneOffsetTransition transition) {
         int back = IntStream.range(1, hour.size())
-                .filter(i -> !hour.get(i).local().isAfter(hour.get(i - 1).local()))
+                .filter(i -> hour.get(i).localSecond() <= hour.get(i - 1).localSecond())
                 .findFirst()
                 .orElse(hour.size());
         Found.Kind kind = back == hour.size() ? Found.Kind.HOUR_ONCE : Found.Kind.HOUR_TWICE;
@@ -114,6 +114,9 @@ final class Moments {
     }
 
     private static Timed timed(Figures figures, ZoneOffset offset) {
-        return new Timed(figures.line(), figures.local().toInstant(offset), figures.values());
+        return new Timed(
+                figures.line(),
+                Instant.ofEpochSecond(figures.localSecond() - offset.getTotalSeconds()),
+                figures.values());
     }
 }

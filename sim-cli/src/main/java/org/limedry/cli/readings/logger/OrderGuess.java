@@ -3,10 +3,13 @@ package org.limedry.cli.readings.logger;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Finds the order of day, month and year that all dates of a file allow, or says that it cannot be told. */
@@ -17,8 +20,12 @@ sealed interface OrderGuess {
     /** There is more than one, or none. */
     record Open(String found, String rule) implements OrderGuess {}
 
-    /** A date and the line it stands on. */
-    record Dated(int line, Day day) {}
+    /** A date, the first line it stands on, and on how many. */
+    record Dated(int line, Day day, int lines) {
+        Dated onceMore() {
+            return new Dated(line, day, lines + 1);
+        }
+    }
 
     /** No logger runs longer without being emptied. */
     int MOST_YEARS = 10;
@@ -28,15 +35,17 @@ sealed interface OrderGuess {
 
     DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
-    static OrderGuess of(List<Dated> dates) {
+    static OrderGuess of(Collection<Dated> dates) {
         List<Dated> open =
                 dates.stream().filter(dated -> !dated.day().settled()).toList();
         if (open.isEmpty()) {
             return new Settled(DateOrder.YEAR_MONTH_DAY, "each says its month by name, or its year first");
         }
-        Map<DateOrder, Long> days = Arrays.stream(DateOrder.values())
+        List<DateOrder> close = Arrays.stream(DateOrder.values())
                 .filter(order -> yearsAreClose(open, order))
-                .collect(Collectors.toMap(order -> order, order -> count(open, order)));
+                .toList();
+        Map<DateOrder, Long> days =
+                close.stream().collect(Collectors.toMap(order -> order, order -> count(open, order)));
         long most = days.values().stream().mapToLong(Long::longValue).max().orElse(0);
         List<DateOrder> best = days.entrySet().stream()
                 .filter(entry -> entry.getValue() == most)
@@ -46,14 +55,15 @@ sealed interface OrderGuess {
         if (best.size() > 1 && most > 0) {
             return ambiguous(open, best);
         }
-        if (best.isEmpty() || (open.size() - most) * LEAST_GOOD_TO_SPOILT > open.size()) {
+        long all = lines(open);
+        if (best.isEmpty() || (all - most) * LEAST_GOOD_TO_SPOILT > all) {
             return new Open(
                     "no order of day, month and year fits the dates, such as \""
                             + text(open.get(0).day()) + "\" on line "
                             + open.get(0).line(),
                     "must be one file of one logger; or say which: " + options());
         }
-        return new Settled(best.get(0), why(open, best.get(0)));
+        return new Settled(best.get(0), why(open, best.get(0), close));
     }
 
     private static String options() {
@@ -64,18 +74,38 @@ sealed interface OrderGuess {
 
     /** Two digits may be a year or a day; what runs over more than ten is no year. A few spoilt dates do not count. */
     private static boolean yearsAreClose(List<Dated> open, DateOrder order) {
-        List<Integer> years =
-                open.stream().map(dated -> dated.day().year(order)).sorted().toList();
         boolean fourDigits = open.stream().anyMatch(dated -> dated.day().third() > 99);
         if (order == DateOrder.YEAR_MONTH_DAY && fourDigits) {
             return false;
         }
-        int tenth = years.size() / 10;
-        return years.get(years.size() - 1 - tenth) - years.get(tenth) <= MOST_YEARS;
+        SortedMap<Integer, Integer> linesByYear = open.stream()
+                .collect(Collectors.toMap(dated -> dated.day().year(order), Dated::lines, Integer::sum, TreeMap::new));
+        long all = lines(open);
+        long tenth = all / 10;
+        return yearAt(linesByYear, all - 1 - tenth) - yearAt(linesByYear, tenth) <= MOST_YEARS;
+    }
+
+    /** Returns the year on which a line falls when they are sorted by year. */
+    private static int yearAt(SortedMap<Integer, Integer> linesByYear, long place) {
+        long passed = 0;
+        for (Map.Entry<Integer, Integer> year : linesByYear.entrySet()) {
+            passed += year.getValue();
+            if (place < passed) {
+                return year.getKey();
+            }
+        }
+        return linesByYear.lastKey();
+    }
+
+    private static long lines(List<Dated> open) {
+        return open.stream().mapToLong(Dated::lines).sum();
     }
 
     private static long count(List<Dated> open, DateOrder order) {
-        return open.stream().filter(dated -> dated.day().in(order).isPresent()).count();
+        return open.stream()
+                .filter(dated -> dated.day().in(order).isPresent())
+                .mapToLong(Dated::lines)
+                .sum();
     }
 
     private static OrderGuess ambiguous(List<Dated> open, List<DateOrder> orders) {
@@ -96,10 +126,9 @@ sealed interface OrderGuess {
         return from.equals(until) ? SHORT.format(from) : SHORT.format(from) + " to " + SHORT.format(until);
     }
 
-    private static String why(List<Dated> open, DateOrder order) {
+    private static String why(List<Dated> open, DateOrder order, List<DateOrder> close) {
         return open.stream()
-                .filter(dated -> Arrays.stream(DateOrder.values())
-                        .filter(other -> yearsAreClose(open, other))
+                .filter(dated -> close.stream()
                         .noneMatch(
                                 other -> other != order && dated.day().in(other).isPresent()))
                 .filter(dated -> dated.day().in(order).isPresent())

@@ -1,5 +1,6 @@
 package org.limedry.cli.readings.logger;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -15,6 +16,7 @@ public enum Parting {
     SEMICOLON(';'),
     COMMA(',');
 
+    /** From the first lines and from the last. */
     private static final int LINES_LOOKED_AT = 400;
 
     private final char sign;
@@ -32,11 +34,13 @@ public enum Parting {
     }
 
     /** Returns the one by which most lines have the same number of cells. */
-    static Parting likeliest(List<String> lines) {
-        List<String> few = lines.stream()
+    static Parting likeliest(List<Lines.Line> lines) {
+        List<String> all = lines.stream()
+                .map(Lines.Line::text)
                 .filter(line -> !line.isBlank())
-                .limit(LINES_LOOKED_AT)
                 .toList();
+        List<String> few = new ArrayList<>(all.subList(0, Math.min(LINES_LOOKED_AT, all.size())));
+        few.addAll(all.subList(Math.max(few.size(), all.size() - LINES_LOOKED_AT), all.size()));
         return Arrays.stream(values())
                 .max(Comparator.comparingLong((Parting parting) -> parting.linesAlike(few))
                         .thenComparing(Comparator.reverseOrder()))
@@ -44,10 +48,11 @@ public enum Parting {
     }
 
     private long linesAlike(List<String> lines) {
+        CsvCells cells = new CsvCells(sign);
         Map<Integer, Long> byCells = lines.stream()
-                .flatMap(line -> CsvCells.of(line, sign).stream())
+                .flatMap(line -> cells.split(line).stream())
                 .map(List::size)
-                .filter(cells -> cells > 1)
+                .filter(count -> count > 1)
                 .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         return byCells.values().stream().mapToLong(Long::longValue).max().orElse(0);
     }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,8 +17,16 @@ import org.limedry.cli.problem.InputProblem;
 final class Proposal {
     private static final Pattern FAHRENHEIT =
             Pattern.compile("\u00b0 ?f\\b|\\(.?f\\)|fahrenheit|deg\\.? ?f\\b|\\bf$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern UTC_HEADING =
-            Pattern.compile("(?:utc|gmt)\\s*([-+]\\d{2}:?\\d{2})?", Pattern.CASE_INSENSITIVE);
+    private static final Unit[] TEMPERATURES = {Unit.CELSIUS, Unit.FAHRENHEIT};
+    private static final Unit[] HUMIDITIES = {Unit.PERCENT, Unit.FRACTION};
+
+    /** Of a long file this many lines are looked at first, and as many of those below; all lines are read. */
+    private static final int LEAST_HEAD = 1_000;
+
+    /** No preamble is longer than this. */
+    private static final int MOST_HEAD = 50_000;
+
+    private static final int HEAD_GROWTH = 4;
 
     /** A logger that is further out than this is broken. */
     private static final double MOST_OFFSET_K = 5.0;
@@ -29,7 +36,6 @@ final class Proposal {
     private final Questions questions;
     private final ZoneId fallback;
     private final List<Said> said = new ArrayList<>();
-    private boolean clockTaken;
 
     private Proposal(Questions questions, ZoneId fallback) {
         this.questions = questions;
@@ -42,80 +48,128 @@ final class Proposal {
     /**
      * A way to read the file.
      *
+     * @param walk what its lines say
      * @param unused columns with figures that are taken for nothing
      * @param clockTaken whether some of its times have no clock but the usual one here
      */
-    record Clear(ReadingPlan plan, Sheet sheet, List<Said> said, List<Unused> unused, boolean clockTaken)
+    record Clear(ReadingPlan plan, Walk walk, List<Said> said, List<Unused> unused, boolean clockTaken)
             implements Result {}
 
     /** Questions that only the user can answer. */
     record Unclear(List<InputProblem> problems) implements Result {}
 
-    static Result of(List<String> lines, String shown, Asked asked, ZoneId fallback) {
+    static Result of(Lines lines, String shown, Asked asked, ZoneId fallback) {
         Questions questions = new Questions(shown, asked);
         return new Proposal(questions, fallback).propose(lines);
     }
 
-    private Result propose(List<String> lines) {
-        Parting parting = questions
-                .oneOf(PlanKey.PARTED_BY, Parting.values(), Parting::word)
-                .orElseGet(() -> Parting.likeliest(lines));
-        say("cells parted by", parting.word());
-        Sheet sheet = sheet(Sheet.rows(lines, parting));
-        if (sheet.isEmpty()) {
+    private Result propose(Lines lines) {
+        Optional<Integer> headings = questions.line(PlanKey.HEADINGS, lines.count());
+        int head = Math.max(LEAST_HEAD, headings.orElse(0));
+        Opening opening = opening(lines, head, headings);
+        while (!opening.beginsWithin(head) && head < Math.min(lines.count(), MOST_HEAD)) {
+            head *= HEAD_GROWTH;
+            opening = opening(lines, head, headings);
+        }
+        say("cells parted by", opening.parting().word());
+        if (!opening.beginsWithin(head)) {
             questions.open(
                     PlanKey.TIME,
                     "no line has a date and a number",
                     "must have lines with a date, a time and what was read, parted by comma, semicolon or tab");
             return unclear();
         }
-        Map<Role, Integer> columns = ColumnFinder.find(sheet, questions);
+        Places places = ColumnFinder.find(opening.sheet(), questions);
         if (!questions.problems().isEmpty()) {
             return unclear();
         }
-        return propose(parting, sheet, columns);
+        return propose(lines, opening, places);
     }
 
-    private Result propose(Parting parting, Sheet sheet, Map<Role, Integer> columns) {
+    /** How a file begins: what its first lines and some of the others look like. */
+    private record Opening(Parting parting, Cutter cutter, Sheet sheet) {
+        boolean beginsWithin(int head) {
+            return !sheet.isEmpty() && sheet.readings().get(0).line() <= head;
+        }
+    }
+
+    private Opening opening(Lines lines, int head, Optional<Integer> headings) {
+        List<Lines.Line> sample = lines.sample(head);
+        Parting parting = questions
+                .oneOf(PlanKey.PARTED_BY, Parting.values(), Parting::word)
+                .orElseGet(() -> Parting.likeliest(sample));
+        Cutter cutter = Cutter.at(parting);
+        List<Row> rows = sample.stream()
+                .map(line -> cutter.cut(line.number(), line.text()))
+                .toList();
+        Look look = Look.of(rows);
+        Sheet sheet = headings.map(line -> Sheet.laidOut(rows, look, line)).orElseGet(() -> Sheet.laidOut(rows, look));
+        return new Opening(parting, cutter, sheet);
+    }
+
+    private Result propose(Lines lines, Opening opening, Places places) {
+        Sheet sheet = opening.sheet();
+        DecimalMark decimals = questions
+                .oneOf(PlanKey.DECIMALS, DecimalMark.values(), DecimalMark::word)
+                .orElseGet(() -> decimals(sheet, places));
+        Optional<Unit> toldTemperature = questions.oneOf(PlanKey.TEMPERATURE_UNIT, TEMPERATURES, Unit::word);
+        Unit temperature = toldTemperature.orElseGet(() -> temperature(sheet, places));
+        Unit humidity =
+                questions.oneOf(PlanKey.HUMIDITY_UNIT, HUMIDITIES, Unit::word).orElse(Unit.PERCENT);
+        ReadingPlan.Units units = new ReadingPlan.Units(temperature, humidity);
+        RowReader.Way way = new RowReader.Way(decimals, units, offsets(), questions.only(sheet));
+        Walk walk = Walk.over(lines, opening.cutter(), sheet, places, way);
         sayHeadings(sheet);
-        ReadingPlan.Clock clock = clock(sheet, columns);
-        DecimalMark decimals = decimals(sheet, columns);
-        sayColumns(sheet, columns);
-        ReadingPlan.Units units = new ReadingPlan.Units(temperature(sheet, columns), humidity(columns));
-        new Doubts(sheet, columns, questions).raise(units);
-        ReadingPlan.Offsets offsets = offsets();
-        ReadingPlan.Only only = only(sheet);
-        List<Unused> unused = unused(sheet, columns, only);
+        Clocks.Clock clock = new Clocks(questions, fallback, said::add).of(sheet, places, walk.tally());
+        say("decimals", decimals.word());
+        sayColumns(sheet, places);
+        sayUnits(places, units, toldTemperature.isPresent());
+        sayRest(way);
+        new Doubts(sheet, places, walk.tally(), questions).raise(units);
+        List<Unused> unused = unused(sheet, places, walk.tally(), way.only());
         if (!questions.problems().isEmpty()) {
             return unclear();
         }
         Map<Role, ReadingPlan.Column> named = new EnumMap<>(Role.class);
-        columns.forEach(
-                (role, column) -> named.put(role, new ReadingPlan.Column(column, Questions.name(sheet, column))));
-        ReadingPlan.Cells cells = new ReadingPlan.Cells(parting, decimals, sheet.headingLine());
-        ReadingPlan plan = new ReadingPlan(cells, named, clock, units, offsets, only);
-        return new Clear(plan, sheet, said, unused, clockTaken);
+        places.forEach(
+                (role, columns) -> named.put(role, new ReadingPlan.Column(columns, Questions.name(sheet, columns))));
+        ReadingPlan.Cells cells = new ReadingPlan.Cells(opening.parting(), decimals, sheet.headingLine());
+        ReadingPlan plan = new ReadingPlan(cells, named, clock.plan(), units, way.offsets(), way.only());
+        return new Clear(plan, walk, said, unused, clock.taken());
     }
 
-    private void sayColumns(Sheet sheet, Map<Role, Integer> columns) {
-        boolean together = !columns.containsKey(Role.DATE);
-        columns.forEach((role, column) ->
-                say(role == Role.TIME && together ? "date and time" : role.words(), sheet.words(column)));
+    private void sayColumns(Sheet sheet, Places places) {
+        places.forEach((role, columns) -> say(
+                role == Role.TIME && !places.has(Role.DATE) ? "date and time" : role.words(),
+                columns.stream().map(sheet::words).collect(Collectors.joining(" and "))));
     }
 
-    private ReadingPlan.Only only(Sheet sheet) {
-        ReadingPlan.Only only = questions.only(sheet);
-        if (only.column() >= 0) {
-            say("only lines", "with " + only.name() + " " + only.text() + " (told)");
+    private void sayUnits(Places places, ReadingPlan.Units units, boolean told) {
+        if (places.has(Role.TEMPERATURE) || places.has(Role.SURFACE)) {
+            String why =
+                    units.temperature() == Unit.FAHRENHEIT ? ", as the file says (--temperature-unit C if not)" : "";
+            say("temperatures in", units.temperature().words() + (told ? " (told)" : why));
         }
-        return only;
+        if (places.has(Role.HUMIDITY)) {
+            say("humidity in", units.humidity().words());
+        }
     }
 
-    private List<Unused> unused(Sheet sheet, Map<Role, Integer> columns, ReadingPlan.Only only) {
-        Set<Integer> used = new HashSet<>(columns.values());
+    private void sayRest(RowReader.Way way) {
+        ReadingPlan.Offsets offsets = way.offsets();
+        if (offsets.temperatureK() != 0.0 || offsets.humidityPercent() != 0.0) {
+            say("added to each", offsets.temperatureK() + " C and " + offsets.humidityPercent() + " % humidity (told)");
+        }
+        if (way.only().column() >= 0) {
+            say("only lines", "with " + way.only().name() + " " + way.only().text() + " (told)");
+        }
+    }
+
+    private List<Unused> unused(Sheet sheet, Places places, Tally tally, ReadingPlan.Only only) {
+        Set<Integer> used = new HashSet<>(places.used());
         used.add(only.column());
-        List<Unused> unused = Unused.of(sheet, used);
-        unused.forEach(one -> say("not used", one.wordsOnItsOwn(columns.containsKey(Role.WIND))));
+        List<Unused> unused = Unused.of(sheet, tally, used);
+        unused.forEach(one -> say("not used", one.wordsOnItsOwn(places.has(Role.WIND))));
         return unused;
     }
 
@@ -127,13 +181,6 @@ final class Proposal {
         said.add(new Said(what, words));
     }
 
-    private Sheet sheet(List<Row> rows) {
-        return questions
-                .line(PlanKey.HEADINGS, rows.size())
-                .map(line -> Sheet.laidOut(rows, line))
-                .orElseGet(() -> Sheet.laidOut(rows));
-    }
-
     private void sayHeadings(Sheet sheet) {
         say("headings", sheet.headingLine() == 0 ? "none" : "line " + sheet.headingLine());
         sheet.skipped()
@@ -141,90 +188,21 @@ final class Proposal {
                         say("skipped", "line " + row.line() + ": " + row.text().strip()));
     }
 
-    private DecimalMark decimals(Sheet sheet, Map<Role, Integer> columns) {
-        Optional<DecimalMark> told = questions.oneOf(PlanKey.DECIMALS, DecimalMark.values(), DecimalMark::word);
-        DecimalMark decimals = told.orElseGet(() -> {
-            Map<Character, Long> marks = Role.MEASURED.stream()
-                    .flatMap(role -> Stream.ofNullable(columns.get(role)))
-                    .flatMap(column -> sheet.readings().stream().map(row -> row.cell(column)))
-                    .flatMap(cell -> Figure.of(cell).stream())
-                    .collect(Collectors.groupingBy(Figure::mark, Collectors.counting()));
-            return marks.getOrDefault(',', 0L) > marks.getOrDefault('.', 0L) ? DecimalMark.COMMA : DecimalMark.POINT;
-        });
-        say("decimals", decimals.word());
-        return decimals;
+    private static DecimalMark decimals(Sheet sheet, Places places) {
+        Map<Character, Long> marks = Role.MEASURED.stream()
+                .flatMap(role -> places.of(role).stream())
+                .flatMap(column -> sheet.readings().stream().map(row -> row.cell(column)))
+                .flatMap(cell -> Figure.of(cell).stream())
+                .collect(Collectors.groupingBy(Figure::mark, Collectors.counting()));
+        return marks.getOrDefault(',', 0L) > marks.getOrDefault('.', 0L) ? DecimalMark.COMMA : DecimalMark.POINT;
     }
 
-    private ReadingPlan.Clock clock(Sheet sheet, Map<Role, Integer> columns) {
-        Stamps stamps = new Stamps(columns);
-        List<OrderGuess.Dated> dates = sheet.readings().stream()
-                .flatMap(row -> stamps.of(row).stream().map(stamp -> new OrderGuess.Dated(row.line(), stamp.day())))
-                .toList();
-        DateOrder order = questions
-                .oneOf(PlanKey.DATE_ORDER, DateOrder.values(), DateOrder::word)
-                .map(told -> {
-                    say("dates", told.word() + " (told)");
-                    return told;
-                })
-                .orElseGet(() -> guessed(OrderGuess.of(dates)));
-        return new ReadingPlan.Clock(order, zone(sheet, stamps, columns));
-    }
-
-    private DateOrder guessed(OrderGuess guess) {
-        if (guess instanceof OrderGuess.Settled settled) {
-            say("dates", settled.order().word() + ": " + settled.why());
-            return settled.order();
-        }
-        OrderGuess.Open open = (OrderGuess.Open) guess;
-        if (!questions.isAsked(PlanKey.DATE_ORDER)) {
-            questions.open(PlanKey.DATE_ORDER, open.found(), open.rule());
-        }
-        return DateOrder.DAY_MONTH_YEAR;
-    }
-
-    private ZoneId zone(Sheet sheet, Stamps stamps, Map<Role, Integer> columns) {
-        Optional<ZoneId> told = questions.zone();
-        String heading = sheet.heading(columns.getOrDefault(Role.TIME, 0));
-        Matcher utc = UTC_HEADING.matcher(heading);
-        List<Stamp> all = sheet.readings().stream()
-                .flatMap(row -> stamps.of(row).stream())
-                .toList();
-        if (all.stream().anyMatch(stamp -> !stamp.offset().isEmpty())) {
-            clockTaken = told.isEmpty()
-                    && all.stream().anyMatch(stamp -> stamp.offset().isEmpty());
-            say("clock", "each time says how far it is from UTC");
-            return told.orElse(fallback);
-        } else if (told.isPresent()) {
-            say("clock", told.get() + " (told)");
-            return told.get();
-        } else if (utc.find() || heading.equals("timeUtc")) {
-            ZoneId zone = ZoneId.of(offset(utc));
-            say("clock", zone + ", as the heading says");
-            return zone;
-        }
-        clockTaken = true;
-        say("clock", fallback + " (the usual one here; --zone says another, summer time included)");
-        return fallback;
-    }
-
-    private static String offset(Matcher utc) {
-        return utc.group(1) == null ? "UTC" : "UTC" + utc.group(1).replaceAll("(\\d{2})(\\d{2})$", "$1:$2");
-    }
-
-    private Unit temperature(Sheet sheet, Map<Role, Integer> columns) {
-        Unit[] units = {Unit.CELSIUS, Unit.FAHRENHEIT};
-        Optional<Unit> told = questions.oneOf(PlanKey.TEMPERATURE_UNIT, units, Unit::word);
-        List<Integer> warm = Stream.of(Role.TEMPERATURE, Role.SURFACE)
-                .flatMap(role -> Stream.ofNullable(columns.get(role)))
-                .toList();
-        if (warm.isEmpty()) {
-            return Unit.CELSIUS;
-        }
-        Unit proposed = warm.stream().anyMatch(column -> isFahrenheit(sheet, column)) ? Unit.FAHRENHEIT : Unit.CELSIUS;
-        String why = proposed == Unit.FAHRENHEIT ? ", as the file says (--temperature-unit C if not)" : "";
-        Unit unit = told.orElse(proposed);
-        say("temperatures in", unit.words() + (told.isPresent() ? " (told)" : why));
-        return unit;
+    private static Unit temperature(Sheet sheet, Places places) {
+        return Stream.of(Role.TEMPERATURE, Role.SURFACE)
+                        .flatMap(role -> places.of(role).stream())
+                        .anyMatch(column -> isFahrenheit(sheet, column))
+                ? Unit.FAHRENHEIT
+                : Unit.CELSIUS;
     }
 
     private static boolean isFahrenheit(Sheet sheet, int column) {
@@ -237,20 +215,8 @@ final class Proposal {
     }
 
     private ReadingPlan.Offsets offsets() {
-        double kelvin = questions.offset(PlanKey.TEMPERATURE_OFFSET, MOST_OFFSET_K);
-        double percent = questions.offset(PlanKey.HUMIDITY_OFFSET, MOST_OFFSET_PERCENT);
-        if (kelvin != 0.0 || percent != 0.0) {
-            say("added to each", kelvin + " C and " + percent + " % humidity (told)");
-        }
-        return new ReadingPlan.Offsets(kelvin, percent);
-    }
-
-    private Unit humidity(Map<Role, Integer> columns) {
-        Unit[] units = {Unit.PERCENT, Unit.FRACTION};
-        Unit unit = questions.oneOf(PlanKey.HUMIDITY_UNIT, units, Unit::word).orElse(Unit.PERCENT);
-        if (columns.containsKey(Role.HUMIDITY)) {
-            say("humidity in", unit.words());
-        }
-        return unit;
+        return new ReadingPlan.Offsets(
+                questions.offset(PlanKey.TEMPERATURE_OFFSET, MOST_OFFSET_K),
+                questions.offset(PlanKey.HUMIDITY_OFFSET, MOST_OFFSET_PERCENT));
     }
 }

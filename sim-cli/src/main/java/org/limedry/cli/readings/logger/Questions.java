@@ -7,12 +7,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.limedry.cli.problem.InputProblem;
 
 /** What the user said, turned into what it means; whatever means nothing becomes a problem. */
 final class Questions {
+    private static final String PLUS = " + ";
+    private static final String BETWEEN_COLUMNS = Pattern.quote(PLUS);
+
     private final String shown;
     private final Asked asked;
     private final List<InputProblem> problems = new ArrayList<>();
@@ -92,15 +96,24 @@ final class Questions {
         }
     }
 
-    /** Returns the column that was named, by its number or its heading. */
-    Optional<Integer> column(PlanKey key, Sheet sheet) {
-        return asked.word(key).flatMap(word -> {
-            Optional<Integer> column = column(word.text().strip(), sheet);
-            if (column.isEmpty()) {
-                wrong(key, word, columnRule(sheet));
+    /** Returns the column that was named, by its number or its heading; of date and time perhaps several. */
+    Optional<List<Integer>> columns(Role role, Sheet sheet) {
+        return asked.word(role.key()).flatMap(word -> {
+            String text = word.text().strip();
+            Optional<List<Integer>> one = column(text, sheet).map(List::of);
+            Optional<List<Integer>> columns = one.isEmpty() && role.mayTakeSeveral() ? several(text, sheet) : one;
+            if (columns.isEmpty()) {
+                wrong(role.key(), word, columnRule(sheet));
             }
-            return column;
+            return columns;
         });
+    }
+
+    private static Optional<List<Integer>> several(String text, Sheet sheet) {
+        List<Integer> columns = Arrays.stream(text.split(BETWEEN_COLUMNS, -1))
+                .flatMap(name -> column(name.strip(), sheet).stream())
+                .toList();
+        return columns.size() == text.split(BETWEEN_COLUMNS, -1).length ? Optional.of(columns) : Optional.empty();
     }
 
     /** Returns which lines count. */
@@ -152,6 +165,11 @@ final class Questions {
 
     private static String example(Sheet sheet, int column) {
         return " (such as " + sheet.readings().get(0).cell(column) + ")";
+    }
+
+    /** Returns what a plan can call columns: what each is called, with a plus between them. */
+    static String name(Sheet sheet, List<Integer> columns) {
+        return columns.stream().map(column -> name(sheet, column)).collect(Collectors.joining(PLUS));
     }
 
     /** Returns what a plan can call a column: its heading, or its number if that is not enough. */

@@ -3,8 +3,8 @@ package org.limedry.cli.readings.logger;
 import java.time.ZoneId;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * How a file is read: everything that somebody would have to know to read it the same again.
@@ -20,8 +20,12 @@ record ReadingPlan(Cells cells, Map<Role, Column> columns, Clock clock, Units un
     /** How a line is cut. */
     record Cells(Parting parting, DecimalMark decimals, int headingLine) {}
 
-    /** A column, by its place and by the name that a plan can give it. */
-    record Column(int index, String name) {}
+    /** A column or several, by their places and by the name that a plan can give them. */
+    record Column(List<Integer> indexes, String name) {
+        Column {
+            indexes = List.copyOf(indexes);
+        }
+    }
 
     /** How dates and times are meant. */
     record Clock(DateOrder order, ZoneId zone) {}
@@ -51,10 +55,6 @@ record ReadingPlan(Cells cells, Map<Role, Column> columns, Clock clock, Units un
 
     ReadingPlan {
         columns = Map.copyOf(columns);
-    }
-
-    Optional<Integer> column(Role role) {
-        return Optional.ofNullable(columns.get(role)).map(Column::index);
     }
 
     /** Returns the plan in the words of its file. */

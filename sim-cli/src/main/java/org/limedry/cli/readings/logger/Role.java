@@ -43,6 +43,11 @@ public enum Role {
         return words;
     }
 
+    /** Returns whether it may stand in several columns: date parts, or a time with its AM or its clock beside it. */
+    boolean mayTakeSeveral() {
+        return this == DATE || this == TIME;
+    }
+
     /** Returns whether a column of one can be headed as a column of the other: both are temperatures. */
     boolean isLike(Role other) {
         return this == other || (this == TEMPERATURE && other == SURFACE) || (this == SURFACE && other == TEMPERATURE);

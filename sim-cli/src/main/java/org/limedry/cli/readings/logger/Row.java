@@ -15,7 +15,12 @@ record Row(int line, String text, List<String> cells) {
     }
 
     boolean isBlank() {
-        return cells.stream().allMatch(String::isEmpty) && text.chars().noneMatch(Character::isLetterOrDigit);
+        for (String cell : cells) {
+            if (!cell.isEmpty()) {
+                return false;
+            }
+        }
+        return text.chars().noneMatch(Character::isLetterOrDigit);
     }
 
     long numbers() {

@@ -4,21 +4,22 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.limedry.cli.readings.CsvCells;
 
 /**
- * A file as lines of cells, with what stands above the readings told apart from them.
+ * A file as lines of cells, with what stands above the readings told apart from them. Of a long file these are the first
+ * lines and some of the others.
  *
- * @param rows all lines
+ * @param rows the lines
  * @param headingLine line with the headings; 0 for none
  * @param headings what stands over each column; empty texts where nothing does
  * @param readings the lines from the first reading on, blank ones left out
+ * @param usualColumns how many cells a reading has, most of the time
  */
-record Sheet(List<Row> rows, int headingLine, List<String> headings, List<Row> readings) {
+record Sheet(List<Row> rows, int headingLine, List<String> headings, List<Row> readings, int usualColumns) {
     private static final Pattern UNIT_WORD = Pattern.compile(
             "[(\\[]?(.{0,2}[CF]|deg\\.? ?[CF]|.?K|%( ?r\\.?[hF]\\.?)?|rh|m/s|[dmyh/:. -]{2,20}|)[)\\]]?",
             Pattern.CASE_INSENSITIVE);
@@ -29,41 +30,30 @@ record Sheet(List<Row> rows, int headingLine, List<String> headings, List<Row> r
         readings = List.copyOf(readings);
     }
 
-    static List<Row> rows(List<String> lines, Parting parting) {
-        return IntStream.range(0, lines.size())
-                .mapToObj(i -> new Row(
-                        i + 1,
-                        lines.get(i),
-                        CsvCells.of(lines.get(i), parting.sign()).orElse(List.of())))
-                .toList();
-    }
-
     /** Finds the headings by what the lines look like. */
-    static Sheet laidOut(List<Row> rows) {
-        int usual = usualCells(rows);
-        int first = firstReading(rows, 0, usual);
+    static Sheet laidOut(List<Row> rows, Look look) {
+        int first = firstReading(rows, 0, look);
         int heading = headingAbove(rows, first);
-        List<String> headings = heading < 0 ? List.of() : headings(rows, heading);
-        return new Sheet(rows, heading + 1, headings, below(rows, first));
+        return below(rows, heading + 1, heading < 0 ? List.of() : headings(rows, heading), first, look);
     }
 
     /** Takes the headings from the line that the user names. */
-    static Sheet laidOut(List<Row> rows, int headingLine) {
-        int first = firstReading(rows, headingLine, usualCells(rows));
+    static Sheet laidOut(List<Row> rows, Look look, int headingLine) {
         List<String> headings =
                 headingLine == 0 ? List.of() : rows.get(headingLine - 1).cells();
-        return new Sheet(rows, headingLine, headings, below(rows, first));
+        return below(rows, headingLine, headings, firstReading(rows, headingLine, look), look);
     }
 
-    private static List<Row> below(List<Row> rows, int first) {
-        return rows.subList(first, rows.size()).stream()
+    private static Sheet below(List<Row> rows, int headingLine, List<String> headings, int first, Look look) {
+        List<Row> readings = rows.subList(first, rows.size()).stream()
                 .filter(row -> !row.isBlank())
                 .toList();
+        return new Sheet(rows, headingLine, headings, readings, usualCells(readings, look));
     }
 
-    private static int usualCells(List<Row> rows) {
+    private static int usualCells(List<Row> rows, Look look) {
         Map<Integer, Long> counts = rows.stream()
-                .filter(Row::looksLikeReading)
+                .filter(look::takes)
                 .collect(Collectors.groupingBy(row -> row.cells().size(), Collectors.counting()));
         return counts.entrySet().stream()
                 .max(Map.Entry.<Integer, Long>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
@@ -71,10 +61,10 @@ record Sheet(List<Row> rows, int headingLine, List<String> headings, List<Row> r
                 .orElse(0);
     }
 
-    private static int firstReading(List<Row> rows, int from, int usualCells) {
+    private static int firstReading(List<Row> rows, int from, Look look) {
+        int usual = usualCells(rows, look);
         return IntStream.range(from, rows.size())
-                .filter(i ->
-                        rows.get(i).looksLikeReading() && rows.get(i).cells().size() == usualCells)
+                .filter(i -> rows.get(i).cells().size() == usual && look.takes(rows.get(i)))
                 .findFirst()
                 .orElse(rows.size());
     }
@@ -113,9 +103,9 @@ record Sheet(List<Row> rows, int headingLine, List<String> headings, List<Row> r
         return readings.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
     }
 
-    /** Returns how many cells a reading has, most of the time. */
-    int usualColumns() {
-        return usualCells(readings);
+    /** Returns the cells of the heading as they stand; nothing if there is none. */
+    List<String> headingCells() {
+        return headingLine == 0 ? List.of() : rows.get(headingLine - 1).cells();
     }
 
     String heading(int column) {
@@ -133,12 +123,12 @@ record Sheet(List<Row> rows, int headingLine, List<String> headings, List<Row> r
     }
 
     /** Returns whether at least half of the filled cells of a column are of a kind; blank columns are of none. */
-    boolean isMostly(int column, Function<String, Boolean> kind) {
+    boolean isMostly(int column, Predicate<String> kind) {
         List<String> filled = readings.stream()
                 .map(row -> row.cell(column))
                 .filter(cell -> !cell.isEmpty())
                 .toList();
-        long alike = filled.stream().filter(kind::apply).count();
+        long alike = filled.stream().filter(kind).count();
         return alike > 0 && alike * 2 >= filled.size();
     }
 

@@ -17,12 +17,11 @@ public record Unused(int number, String words, boolean looksLikeWind) {
     private static final Pattern WIND = Pattern.compile("wind(?!ow)(?!.*(dir|gust|max))");
 
     /** Returns them in the order of the file; cells that only a spoilt line has are no column. */
-    static List<Unused> of(Sheet sheet, Collection<Integer> used) {
+    static List<Unused> of(Sheet sheet, Tally tally, Collection<Integer> used) {
         return IntStream.range(
                         0, Math.max(sheet.usualColumns(), sheet.headings().size()))
                 .filter(column -> !used.contains(column))
-                .filter(column -> sheet.readings().stream()
-                        .anyMatch(row -> Figure.of(row.cell(column)).isPresent()))
+                .filter(tally::hasFigure)
                 .mapToObj(column -> new Unused(
                         column + 1,
                         sheet.words(column),
