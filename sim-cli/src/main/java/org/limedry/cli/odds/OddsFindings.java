@@ -43,8 +43,7 @@ record OddsFindings(
     }
 
     /** Judges every coat of the members, once. */
-    static List<Odds> odds(
-            Scenario scenario, List<Uncertain> unknowns, EnsembleResult result, Odds.Drawn drawn) {
+    static List<Odds> odds(Scenario scenario, List<Uncertain> unknowns, EnsembleResult result, Odds.Drawn drawn) {
         return IntStream.range(0, scenario.coats().size())
                 .mapToObj(coat -> Odds.of(result.members(), coat, unknowns, scenario.until(), drawn))
                 .toList();

@@ -181,7 +181,6 @@ public enum Caution {
     @SuppressWarnings("ImmutableEnumChecker")
     private final Predicate<Situation> due;
 
-
     Caution(String danger, String act, String brief, Predicate<Situation> due) {
         this.danger = danger;
         this.act = act;

@@ -27,8 +27,8 @@ final class DelayMembersTest {
     /** Returns a site of so many rooms, each with an unknown of its own, the last one with a wall that is plastered. */
     private Site site(int rooms, String more) throws IOException {
         String places = IntStream.rangeClosed(1, rooms)
-                .mapToObj(i -> "  room%d:%n    size: {lengthM: 4.0, widthM: 3.0, heightM: 2.4}%n    floor: boards%n"
-                        .formatted(i))
+                .mapToObj(i ->
+                        "  room" + i + ":\n    size: {lengthM: 4.0, widthM: 3.0, heightM: 2.4}\n    floor: boards\n")
                 .collect(Collectors.joining());
         String text =
                 "site: Long house (invented)\nplace: {weather: valentia-2017}\nuntil: 2026-12-31\nrooms:\n" + places

@@ -135,10 +135,15 @@ final class ClockShapesTest {
     // EXACT: a doubt that one line far below raises is raised in a long file too.
     @Test
     void longFile_whoseOnlyPercentStandsFarBelow_isNoFraction() {
-        String line = "2026-11-%02d %02d:%02d,8.%d,%s%n";
         String readings = IntStream.range(0, 5_000)
                 .mapToObj(i -> String.format(
-                        Locale.ROOT, line, 1 + i / 288, i / 12 % 24, i % 12 * 5, i % 10, i == 4_321 ? "85" : "0.85"))
+                        Locale.ROOT,
+                        "2026-11-%02d %02d:%02d,8.%d,%s%n",
+                        1 + i / 288,
+                        i / 12 % 24,
+                        i % 12 * 5,
+                        i % 10,
+                        i == 4_321 ? "85" : "0.85"))
                 .collect(Collectors.joining());
         String fractions = readings.replace(",85\n", ",0.85\n").replace(",85\r\n", ",0.85\r\n");
 
