@@ -190,7 +190,7 @@ final class CareInAnswersTest {
         assertTrue(unwrapped(cli.out()).contains(Caution.UNFLUED.brief()), cli.out());
         String letter = plain(Files.readString(folder.resolve("delay.html")));
         assertTrue(letter.contains("DANGER: fuel burns in the air of a room"), letter);
-        assertTrue(letter.contains("Local codes and competent persons come first"), letter);
+        assertTrue(letter.contains("Local codes and competent persons first"), letter);
         assertTrue(Files.readString(folder.resolve("delay.json")).contains(Caution.UNFLUED.text()));
     }
 

@@ -33,7 +33,7 @@ class CheckCommandTest {
         assertTrue(ran.out().get(1).startsWith("HAMSTAD_BM2, ordinary grid"), ran.out()::toString);
         assertTrue(ran.out().get(2).startsWith("HAMSTAD_BM2, half cells"), ran.out()::toString);
         assertTrue(
-                ran.out().get(ran.out().size() - 1).startsWith("140 figures of 1 cases: 140 in, 0 outside"),
+                ran.out().get(ran.out().size() - 2).startsWith("140 figures of 1 cases: 140 in, 0 outside"),
                 ran.out()::toString);
     }
 

@@ -188,7 +188,7 @@ record Letter(DelayStory story, Room room) {
                 ? "plan by a model; actual dates by the record, else by the model"
                 : "both sides by one model";
         return "Limits: " + basis + ", weather " + sites().distinct().collect(Collectors.joining(" against "))
-                + "; rain on walls, sun and salts left out. No claim is made. Local codes and competent persons come first.";
+                + "; no rain, sun or salts. No claim is made. Local codes and competent persons first.";
     }
 
     private String owed() {

@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import org.limedry.cli.problem.InputProblem;
 import org.limedry.cli.readings.diary.Diary;
 import org.limedry.cli.readings.diary.DiaryPlaces;
-import org.limedry.cli.site.schema.Entry;
 import org.limedry.climate.Shelter;
 import org.limedry.climate.WeatherQuality;
 import org.limedry.climate.WeatherRecord;
@@ -21,7 +20,6 @@ import org.limedry.lime.LimeKind;
 import org.limedry.simulation.Scenario;
 import org.limedry.study.Draw;
 import org.limedry.study.Uncertain;
-import org.limedry.study.options.Measure;
 import org.limedry.wall.WallPlan;
 
 /** A site file that can be run: everything it says, everything it takes for granted, and what nobody can know. */
@@ -349,25 +347,8 @@ public final class Site {
     public List<SiteMeasure> measures() {
         RoomPlans plans = new RoomPlans(parts, guesses, Draw.likely());
         return parts.entry().given(SiteKeys.MEASURES).orElse(List.of()).stream()
-                .map(entry -> measure(entry, plans))
+                .map(entry -> SiteMeasure.of(entry, plans))
                 .toList();
-    }
-
-    private static SiteMeasure measure(Entry entry, RoomPlans plans) {
-        String room = entry.get(MeasureKeys.ROOM);
-        return new SiteMeasure(
-                new Measure(
-                        entry.get(MeasureKeys.NAME),
-                        room,
-                        entry.given(MeasureKeys.OPEN).map(times -> plans.schedule(times, LocalDate.MIN, LocalDate.MAX)),
-                        entry.get(MeasureKeys.PLANT).stream()
-                                .map(plant -> plans.plant(room, plant))
-                                .toList(),
-                        entry.get(MeasureKeys.FUEL_OUT),
-                        entry.get(MeasureKeys.SHEETS)),
-                entry.get(MeasureKeys.HIRE),
-                entry.get(MeasureKeys.ONCE),
-                entry.get(MeasureKeys.LABOUR_HOURS));
     }
 
     /** Returns the firm's own rates, if the file has any. */

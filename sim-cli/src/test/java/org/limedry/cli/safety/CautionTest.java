@@ -33,7 +33,8 @@ final class CautionTest {
         return new Row(caution, false, has, advised);
     }
 
-    private static List<Row> rows() {
+    /** Air, fuel and flues. */
+    private static List<Row> fumes() {
         return List.of(
                 due(Caution.BAD_AIR, Set.of(Has.BAD_AIR), NO_ADVICE),
                 not(Caution.BAD_AIR, Set.of(Has.DRY_BUT_SOFT), NO_ADVICE),
@@ -60,7 +61,12 @@ final class CautionTest {
                 not(Caution.SPILLAGE, Set.of(Has.ELECTRIC_HEATER, Has.FAN), NO_ADVICE),
                 due(Caution.VENTS, NOTHING, Set.of(Advised.SHUT)),
                 due(Caution.VENTS, NOTHING, Set.of(Advised.SHEET)),
-                not(Caution.VENTS, NOTHING, Set.of(Advised.OPEN)),
+                not(Caution.VENTS, NOTHING, Set.of(Advised.OPEN)));
+    }
+
+    /** Fire, electrics, lime. */
+    private static List<Row> work() {
+        return List.of(
                 due(Caution.FIRE, Set.of(Has.ELECTRIC_HEATER), NO_ADVICE),
                 due(Caution.FIRE, Set.of(Has.FLUED_HEATER), NO_ADVICE),
                 due(Caution.FIRE, Set.of(Has.UNFLUED_GAS), NO_ADVICE),
@@ -81,7 +87,12 @@ final class CautionTest {
                 due(Caution.LIME, NOTHING, Set.of(Advised.TOUCH)),
                 not(Caution.LIME, Set.of(Has.ELECTRIC_HEATER), Set.of(Advised.OPEN)),
                 due(Caution.QUICKLIME, Set.of(Has.QUICKLIME), NO_ADVICE),
-                not(Caution.QUICKLIME, Set.of(Has.LIME), NO_ADVICE),
+                not(Caution.QUICKLIME, Set.of(Has.LIME), NO_ADVICE));
+    }
+
+    /** The old building and the plaster. */
+    private static List<Row> building() {
+        return List.of(
                 due(Caution.DUST, Set.of(Has.OLD_PAINT), NO_ADVICE),
                 due(Caution.DUST, NOTHING, Set.of(Advised.DRILL)),
                 due(Caution.DUST, NOTHING, Set.of(Advised.OPEN_UP)),
@@ -110,6 +121,10 @@ final class CautionTest {
                 due(Caution.MOULD, Set.of(Has.MOULD), NO_ADVICE),
                 not(Caution.MOULD, Set.of(Has.WET_LATHS), NO_ADVICE),
                 due(Caution.CODES, NOTHING, NO_ADVICE));
+    }
+
+    private static List<Row> rows() {
+        return Stream.of(fumes(), work(), building()).flatMap(List::stream).toList();
     }
 
     @TestFactory
