@@ -8,7 +8,7 @@ import org.limedry.reference.MaterialTable;
 /**
  * The materials of the reference table, ready for use, each with the figures that are uncertain.
  *
- * <p>Most moisture figures are FROM MEMORY and every entry suction is assumed: print {@link #assumed}. The vapour
+ * <p>Most moisture figures are FROM MEMORY and every entry suction is assumed. The vapour
  * resistance is the dry one; the table's wet value is not used, since the factor (1 - S) already changes with water. Rows
  * without retention (the bare design-table row, mineral wool) are refused; glass is {@link Closed}.
  */

@@ -15,7 +15,6 @@ public final class Units {
     public static final double SECONDS_PER_DAY = 86_400.0;
 
     private static final double MM_PER_M = 1000.0;
-    private static final double LITRES_PER_M3 = 1000.0;
     private static final double PERCENT_PER_FRACTION = 100.0;
     private static final double WATTS_PER_KW = 1000.0;
 
