@@ -88,7 +88,6 @@ final class OptionsAnswer {
     }
 
     static String headline(OptionsFindings findings, List<Row> rows) {
-        String first = findings.fumes() ? "Take the unflued heater out first: with it out, " : "";
         List<Row> worth = rows.stream()
                 .filter(row -> !row.fumes())
                 .filter(row -> row.saved().likely() > OptionsFindings.HARDLY_DAYS)
@@ -99,8 +98,10 @@ final class OptionsAnswer {
                     : "None of these measures gets a day back";
         }
         Row best = worth.get(0);
-        String what =
-                (first.isEmpty() ? Names.capital(best.name()) : first + best.name()) + " saves " + saved(best.saved());
+        String name = findings.fumes()
+                ? "Take the unflued heater out first: with it out, " + best.name()
+                : Names.capital(best.name());
+        String what = name + " saves " + saved(best.saved());
         if (worth.size() > 1 && worth.get(1).tied()) {
             return what + "; too close to call against " + worth.get(1).name() + cheapest(findings, worth);
         }

@@ -105,8 +105,7 @@ record OptionsFindings(
     static boolean isDeadly(SiteMeasure measure, Scenario scenario) {
         String room = measure.measure().room();
         List<RoomPlan> rooms = measure.measure().on(scenario).rooms();
-        return Fumes.areShutIn(room, rooms)
-                || ((measure.measure().sheets() || measure.measure().shuts()) && Fumes.reach(room, rooms));
+        return Fumes.areShutIn(room, rooms) || (measure.measure().shuts() && Fumes.reach(room, rooms));
     }
 
     /** Tells whether fuel burns in the room air of the job as it stands where something is to be done. */

@@ -60,7 +60,7 @@ public final class ReportFiles {
         List<Part> parts = new ArrayList<>();
         parts.add(() -> Files.writeString(folder.resolve(REPORT), HtmlPage.of(findings, page, pictures)));
         parts.add(() -> writeHours(findings, folder.resolve(HOURS)));
-        parts.add(() -> Files.writeString(folder.resolve(SUMMARY), SummaryJson.of(findings)));
+        parts.add(() -> Files.writeString(folder.resolve(SUMMARY), SummaryJson.of(findings, page.situation())));
         charts(findings, page, pictures).forEach((name, chart) -> parts.add(() -> writeChart(chart, folder, name)));
         parts.parallelStream().forEach(ReportFiles::write);
     }

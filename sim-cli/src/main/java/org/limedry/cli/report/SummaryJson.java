@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.limedry.cli.page.Days;
 import org.limedry.cli.page.JsonText;
+import org.limedry.cli.safety.Situation;
 import org.limedry.simulation.Outcome;
 import org.limedry.simulation.Warning;
 import org.limedry.simulation.WaterAccount;
@@ -19,16 +20,23 @@ import org.limedry.study.ReadyRange;
  */
 final class SummaryJson {
     private final Findings findings;
+    private final Situation situation;
     private final Days days;
 
-    private SummaryJson(Findings findings) {
+    private SummaryJson(Findings findings, Situation situation) {
         this.findings = findings;
+        this.situation = situation;
         this.days = findings.days();
     }
 
-    /** Returns the file's text. */
-    static String of(Findings findings) {
-        return JsonText.of(new SummaryJson(findings).root());
+    /**
+     * Returns the file's text.
+     *
+     * @param findings what was found
+     * @param situation what decides which cautions are due
+     */
+    static String of(Findings findings, Situation situation) {
+        return JsonText.of(new SummaryJson(findings, situation).root());
     }
 
     private ObjectNode root() {
@@ -43,7 +51,7 @@ final class SummaryJson {
         addHours(root.putObject("dewHours"), Outcome.FaceResult::dewHours);
         addHours(root.putObject("runningWetHours"), Outcome.FaceResult::runningWetHours);
         addHours(root.putObject("dampFaceHours"), Outcome.FaceResult::dampFaceHours);
-        JsonText.putCautions(root, PageModels.of(findings).situation());
+        JsonText.putCautions(root, situation);
         ArrayNode warnings = root.putArray("warnings");
         outcome.warnings().forEach(warning -> addWarning(warning, warnings.addObject()));
         ArrayNode rooms = root.putArray("rooms");

@@ -40,7 +40,9 @@ final class AgreementTest {
     void dates_areTheSameOnConsolePageAndFile(Findings findings) throws IOException {
         String page = HtmlPage.of(findings, PageModels.of(findings), new Pictures(findings));
         String console = String.join("\n", ConsoleAnswer.lines(findings, "out"));
-        JsonNode coats = new ObjectMapper().readTree(SummaryJson.of(findings)).get("coats");
+        JsonNode coats = new ObjectMapper()
+                .readTree(SummaryJson.of(findings, PageModels.of(findings).situation()))
+                .get("coats");
 
         assertEquals(findings.coats().size(), coats.size());
         for (Coat coat : findings.coats()) {

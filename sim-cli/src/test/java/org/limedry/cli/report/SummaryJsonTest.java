@@ -147,6 +147,7 @@ final class SummaryJsonTest {
     }
 
     private static JsonNode read(Findings findings) throws IOException {
-        return new ObjectMapper().readTree(SummaryJson.of(findings));
+        return new ObjectMapper()
+                .readTree(SummaryJson.of(findings, PageModels.of(findings).situation()));
     }
 }
